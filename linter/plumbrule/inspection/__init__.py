@@ -1,0 +1,1 @@
+"""Every rule on every row: holds, breaks, not inspected, allowed, failed."""

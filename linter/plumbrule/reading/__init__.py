@@ -1,0 +1,1 @@
+"""Text in, values with places out: YAML policy, trade notation, faults that say what to write instead."""

@@ -1,0 +1,1 @@
+"""One inspection, many readers: text, JSON, SARIF, JUnit. Nothing here computes."""

@@ -1,0 +1,1 @@
+"""Rules as data: read, checked against the catalogue, settings applied, compiled."""

@@ -1,0 +1,1 @@
+"""Rules proved on their own examples, and explained by them."""
