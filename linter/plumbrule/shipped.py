@@ -1,4 +1,4 @@
-"""Where the rules, the schemas and the base plans are: beside the sources in a checkout, inside the package in a wheel."""
+"""Where rules, schemas and base plans are: beside the sources in a checkout, inside the package in a wheel."""
 
 from __future__ import annotations
 
