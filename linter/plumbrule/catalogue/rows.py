@@ -1,0 +1,22 @@
+"""The catalogue: every row type a rule may look at, by its word."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Mapping
+from types import MappingProxyType
+
+from plumbrule.catalogue.fact import RowType
+from plumbrule.catalogue.rows_framing import BLOCK, SCREW, STUD
+from plumbrule.catalogue.rows_site import SITE, WALL
+from plumbrule.catalogue.rows_steel import ANGLE, BRACKET, CLEAT, HOLE
+
+CATALOGUE: Mapping[str, RowType] = MappingProxyType(
+    {row.kind: row for row in (SITE, WALL, STUD, BLOCK, SCREW, HOLE, ANGLE, BRACKET, CLEAT)}
+)
+
+
+def digest() -> str:
+    """Changes whenever a field, its type or its unit changes: a compiled rulebook made before is then not used."""
+    text = "\n".join(f"{kind}.{fact.name} {fact.type!r} {fact.unit}" for kind, row in CATALOGUE.items() for fact in row.facts)
+    return hashlib.sha256(text.encode()).hexdigest()

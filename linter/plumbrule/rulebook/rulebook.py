@@ -1,0 +1,27 @@
+"""The rulebook in force: the shipped rules, a team's own, and what the house changed."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from plumbrule.rulebook.rule import Rule, Source
+
+
+@dataclass(frozen=True, slots=True)
+class Rulebook:
+    """`digest` names the very rules and settings that were used; `house` is the path of the house file, or empty."""
+
+    rules: tuple[Rule, ...]
+    sources: Mapping[str, Source]
+    digest: str
+    version: str
+    house: str = ""
+
+    def rule(self, name: str) -> Rule | None:
+        """The rule of that name, or None."""
+        return next((rule for rule in self.rules if rule.id == name), None)
+
+    def trades(self) -> tuple[str, ...]:
+        """The trades that have at least one rule, in the order of the rules."""
+        return tuple(dict.fromkeys(rule.trade for rule in self.rules))
