@@ -1,0 +1,127 @@
+"""Boards: the seat or shelf itself, its edges, cracks and finish."""
+
+from __future__ import annotations
+
+from typing import ClassVar
+
+from pydantic import Field
+
+from plumbrule.plan import words
+from plumbrule.plan.part import Count, Many, Named, Part
+from plumbrule.reading.quantities import AreaLoad, Force, Grit, Length, LineLoad, Name, Percent
+
+
+class BoardGaps(Part):
+    """Room left round a board, off the finished face or the steel."""
+
+    left: Length | None = None
+    """at the left end"""
+    right: Length | None = None
+    """at the right end"""
+    back: Length | None = None
+    """behind the back edge"""
+
+
+class Load(Part):
+    """What the board must carry. Both are tried at the worst place."""
+
+    point: Force | None = None
+    """one load at the worst place: a person, a pot"""
+    uniform: LineLoad | AreaLoad | None = None
+    """spread evenly: per foot of board, or per square foot"""
+
+
+class Edge(Part):
+    """How an edge is eased."""
+
+    ease: words.Ease = "sharp"
+    """shape of the edge"""
+    size: Length | None = None
+    """radius, or width of the chamfer"""
+
+
+class Edges(Part):
+    """The edges of a board."""
+
+    front: Edge = Edge()
+    """front edge"""
+    back: Edge = Edge()
+    """back edge"""
+    ends: Edge = Edge()
+    """both ends"""
+
+
+class Crack(Part):
+    """A crack or check."""
+
+    length: Length | None = None
+    """length along the grain"""
+    depth: Length | None = None
+    """depth into the board"""
+    width: Length | None = None
+    """width at the face"""
+    fill: words.CrackFill = "none"
+    """what it is filled with"""
+
+
+class Coats(Part):
+    """Coats of finish on each side."""
+
+    top: Count = 0
+    """upper face"""
+    bottom: Count = 0
+    """lower face"""
+    edges: Count = 0
+    """all edges and ends"""
+
+
+class BoardFinish(Part):
+    """What the board is finished with."""
+
+    kind: words.Finish | None = None
+    """the finish"""
+    coats: Coats = Coats()
+    """coats on each side"""
+
+
+class Board(Part):
+    """A seat or shelf."""
+
+    HINTS: ClassVar[dict[str, str]] = {"on": "Write bears_on.", "width": "Write depth: from the wall to the front edge."}
+
+    species: words.BoardSpecies
+    """species of the wood"""
+    grade: words.BoardGrade | None = None
+    """grade of the wood"""
+    sawn: words.Sawn = "flat"
+    """how it was sawn: flat-sawn wood moves about twice as much"""
+    wall: Name
+    """wall behind its back edge"""
+    bears_on: Many[Name]
+    """angles, brackets and cleats it lies on"""
+    left: Length | None = None
+    """left end from the left end of the wall, only where no end is against a wall"""
+    length: Length
+    """finished length along the wall"""
+    depth: Length
+    """finished depth from back to front"""
+    thickness: Length
+    """finished thickness"""
+    gaps: BoardGaps | None = None
+    """room left round it"""
+    carries: words.Carries | None = None
+    """what it is for"""
+    load: Load | None = None
+    """what it must carry"""
+    moisture: Percent | None = None
+    """moisture content when it is worked"""
+    edges: Edges = Edges()
+    """its edges"""
+    cracks: Named[Crack] = Field(default_factory=dict)
+    """its cracks"""
+    sanding: Many[Grit] | None = None
+    """grits in the order they are used, coarse to fine"""
+    finish: BoardFinish | None = None
+    """its finish"""
+    cut_long_by: Length | None = None
+    """how much longer it is kept until the panels are up"""

@@ -1,0 +1,154 @@
+"""Panels, and the trims and sealants that close their edges."""
+
+from __future__ import annotations
+
+from typing import ClassVar
+
+from pydantic import Field
+
+from plumbrule.plan import words
+from plumbrule.plan.part import AtLeastOne, Many, Named, Part, Text
+from plumbrule.reading.quantities import Density, Expansion, Length, Name
+
+
+class Panel(Part):
+    """One panel as it comes out of the carton."""
+
+    length: Length
+    """laid length; a tongue is not counted"""
+    height: Length
+    """laid height; a tongue is not counted"""
+    thickness: Length
+    """thickness without adhesive"""
+    edges: words.PanelEdges
+    """shape of the edges"""
+    core: words.PanelCore | None = None
+    """what it is made of"""
+    density: Density | None = None
+    """density of the core"""
+    expansion: Expansion | None = None
+    """how much it grows with warmth; the worst of its core is taken if left out"""
+    flame_spread: float | None = Field(None, ge=0, le=10_000)
+    """flame spread index from the data sheet"""
+    smoke_developed: float | None = Field(None, ge=0, le=10_000)
+    """smoke developed index from the data sheet"""
+    per_carton: AtLeastOne | None = None
+    """panels in one carton"""
+
+
+class PanelAdhesive(Part):
+    """What holds the panels on."""
+
+    kind: words.Adhesive
+    """kind of adhesive"""
+    covers: words.AdhesiveCovers | None = None
+    """how much of the back it covers"""
+    thickness: Length | None = None
+    """thickness of the adhesive once the panel is pressed on"""
+    width: Length | None = None
+    """width of a strip, bead or dab"""
+    spacing: Length | None = None
+    """distance from strip to strip, bead to bead or dab to dab"""
+
+
+class Courses(Part):
+    """How the courses are laid out."""
+
+    level_line: Length
+    """top of the first course above the datum"""
+    scribed: words.Scribed = "first course"
+    """which course is cut to the floor"""
+    from_: words.LaidFrom = Field("left", alias="from")
+    """where laying begins"""
+    starters: Named[Many[Length]] | None = None
+    """for each wall, the first piece of each course, bottom up, repeated"""
+    stagger: words.Stagger | None = None
+    """shift from course to course as a fraction of a panel"""
+
+
+class PanelGaps(Part):
+    """Room left at the edges of the field."""
+
+    ceiling: Length | None = None
+    """under the ceiling"""
+    inside_corner: Length | None = None
+    """in an inside corner"""
+    opening: Length | None = None
+    """round an opening"""
+    floor: Length | None = None
+    """over the floor"""
+    joints: Length = 0.0
+    """between panels"""
+
+
+class CutOuts(Part):
+    """Room left round things that come through the panels."""
+
+    box: Length | None = None
+    """each side of an electrical box"""
+    angle: Length | None = None
+    """each side of a steel angle"""
+
+
+class PanelField(Part):
+    """Panels laid over one or more walls."""
+
+    walls: Many[Name]
+    """walls in the order they are laid"""
+    panel: Panel
+    """the panel"""
+    adhesive: PanelAdhesive | None = None
+    """what holds it"""
+    courses: Courses
+    """how the courses are laid out"""
+    gaps: PanelGaps = PanelGaps()
+    """room left at the edges"""
+    cut_outs: CutOuts = CutOuts()
+    """room left round boxes and steel"""
+    sealed_with: Name | None = None
+    """name of the sealant"""
+
+
+class TrimPart(Part):
+    """A moulding or profile along an edge."""
+
+    kind: words.Trim
+    """shape of the trim"""
+    along: Name
+    """floor, ceiling, openings, or the name of a corner"""
+    walls: Many[Name] | None = None
+    """walls it runs along"""
+    takes: Length | None = None
+    """length that the panels lose to it"""
+    covers: Length | None = None
+    """how much of the panel edge it hides"""
+    material: Text | None = None
+    """what it is made of"""
+
+
+class BackerPart(Part):
+    """What the sealant is laid against."""
+
+    kind: words.Backer
+    """kind of backer"""
+    thickness: Length | None = None
+    """thickness, or diameter of a rod"""
+
+
+class SealantPart(Part):
+    """One sealant and the joints it fills."""
+
+    HINTS: ClassVar[dict[str, str]] = {"movement": "Write class: the movement each way in percent, as on the tube."}
+
+    kind: words.Sealant | None = None
+    """kind of sealant"""
+    class_: words.MovementClass | None = Field(None, alias="class")
+    """movement each way in percent: 7.5, 12.5, 25, 35, 50, or none stated"""
+    joints: Many[words.Joint] | None = None
+    """joints it fills"""
+    backer: BackerPart | None = None
+    """what it is laid against"""
+    paintable: bool = False
+    """true if the tube says it takes paint"""
+    foam_safe: bool = False
+    """true if the tube says it does not attack foamed plastic"""

@@ -1,0 +1,69 @@
+"""The whole plan as one model: every section of plan version 1."""
+
+from __future__ import annotations
+
+from typing import ClassVar, Literal
+
+from pydantic import ConfigDict, Field
+
+from plumbrule.plan.boards import Board
+from plumbrule.plan.panels import PanelField, SealantPart, TrimPart
+from plumbrule.plan.part import Many, Named, Part, Text
+from plumbrule.plan.purchase import Departure, PurchaseList
+from plumbrule.plan.screws import Screw
+from plumbrule.plan.site import Record, Site
+from plumbrule.plan.steps import Step
+from plumbrule.plan.supports import Bracket, Cleat, HolePattern, SteelAngle, SteelSection
+from plumbrule.plan.walls import Corner, Wall
+
+
+class PlanFile(Part):
+    """The plan of a wall-hung seat or shelf, or of a panelled wall, before anything is bought."""
+
+    model_config = ConfigDict(defer_build=False)
+    HINTS: ClassVar[dict[str, str]] = {
+        "variances": "Write departures.",
+        "waivers": "Write departures.",
+        "version": "Write plan: 1.",
+    }
+
+    plan: Literal[1]
+    """version of this format"""
+    title: Text
+    """one line for the job sheet"""
+    record: Record | None = None
+    """which sheet this is"""
+    site: Site | None = None
+    """the house or room as a whole"""
+    walls: Named[Wall] | None = None
+    """walls, by name"""
+    corners: Named[Corner] | None = None
+    """where walls meet, by name"""
+    screws: Named[Screw] | None = None
+    """screws, by name"""
+    sections: Named[SteelSection] | None = None
+    """steel shapes, by name"""
+    holes: Named[HolePattern] | None = None
+    """drilling patterns, by name"""
+    angles: Named[SteelAngle] | None = None
+    """steel angles, by name"""
+    brackets: Named[Bracket] | None = None
+    """brackets, by name"""
+    cleats: Named[Cleat] | None = None
+    """wood ledgers, by name"""
+    boards: Named[Board] | None = None
+    """seats and shelves, by name"""
+    panels: Named[PanelField] | None = None
+    """panel fields, by name"""
+    trims: Named[TrimPart] | None = None
+    """mouldings and profiles, by name"""
+    sealants: Named[SealantPart] | None = None
+    """sealants, by name"""
+    steps: Named[Step] | None = None
+    """steps, by name"""
+    on_hand: Many[Text] = ()
+    """tools and protection already owned"""
+    purchase: PurchaseList | None = None
+    """what is to be bought"""
+    departures: Named[Departure] = Field(default_factory=dict)
+    """rules knowingly not kept, by name"""

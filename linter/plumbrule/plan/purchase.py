@@ -1,0 +1,99 @@
+"""The purchase list, by group, and departures: rules that someone has answered for."""
+
+from __future__ import annotations
+
+from pydantic import Field
+
+from plumbrule.plan import words
+from plumbrule.plan.part import Count, Part, Text
+from plumbrule.reading.quantities import Date, Length, Mass, Volume
+
+BuyingName = Text
+
+
+class Purchase(Part):
+    """One line of the purchase list."""
+
+    count: Count | None = None
+    """how many"""
+    stick: Length | None = None
+    """length of one bar or moulding as sold"""
+    length: Length | None = None
+    """length of a board, screw or roll"""
+    depth: Length | None = None
+    """depth of a board or extender"""
+    thickness: Length | None = None
+    """thickness of a board"""
+    cartons: Count | None = None
+    """cartons"""
+    cartridge: Volume | None = None
+    """what one cartridge holds"""
+    volume: Volume | None = None
+    """volume altogether"""
+    mass: Mass | None = None
+    """mass altogether"""
+    species: words.WoodSpecies | None = None
+    """species of wood"""
+    fitting: words.BoxFitting | None = None
+    """which box fitting"""
+
+
+Bought = dict[BuyingName, Purchase]
+
+
+class PurchaseList(Part):
+    """What is to be bought. A name is the part it is for, a lumber size, grit-NNN or a product."""
+
+    panels: Bought | None = None
+    """panels, by panel field"""
+    steel: Bought | None = None
+    """steel bars, by section"""
+    screws: Bought | None = None
+    """screws, by name"""
+    washers: Bought | None = None
+    """washers, by the screw they are for"""
+    boards: Bought | None = None
+    """boards, by name"""
+    timber: Bought | None = None
+    """framing lumber, by size"""
+    trims: Bought | None = None
+    """trims, by name"""
+    sealants: Bought | None = None
+    """sealants, by name"""
+    backers: Bought | None = None
+    """backers, by the sealant they are for"""
+    finishes: Bought | None = None
+    """finishes, by board"""
+    primers: Bought | None = None
+    """primers, by wall, or `wall` and `steel`"""
+    paints: Bought | None = None
+    """paints, by wall, or `wall` and `steel`"""
+    fillers: Bought | None = None
+    """fillers, by crack or by product"""
+    cleaners: Bought | None = None
+    """cleaners, by product"""
+    adhesives: Bought | None = None
+    """adhesives, by panel field"""
+    abrasives: Bought | None = None
+    """abrasives, as grit-NNN"""
+    electrical: Bought | None = None
+    """box fittings, by box or by kind"""
+    protection: Bought | None = None
+    """protection and sheets"""
+
+
+class Departure(Part):
+    """A rule that is knowingly not kept at one place, and who answers for it."""
+
+    rule: Text
+    """name of the rule"""
+    at: Text
+    """pointer to the part: /angles/seat-back"""
+    reason: Text
+    """why it is allowed here"""
+    allowed_by: Text
+    """trade of whoever allowed it: engineer, building official"""
+    until: Date
+    """day the permission ends, in quotes"""
+    margin: Text | float | None = Field(None)
+    """margin when it was allowed; the permission is void once it gets worse"""

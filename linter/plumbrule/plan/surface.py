@@ -1,0 +1,51 @@
+"""The face of a wall as it is today: what is on it, how it holds, how flat it is."""
+
+from __future__ import annotations
+
+from plumbrule.plan import words
+from plumbrule.plan.part import Many, Part
+from plumbrule.reading.quantities import Length, Time
+
+
+class OutOfFlat(Part):
+    """How far the face is from flat."""
+
+    gap: Length
+    """widest gap under the straightedge"""
+    straightedge: Length
+    """length of the straightedge"""
+
+
+class Test(Part):
+    """What a test for lead or asbestos said."""
+
+    result: words.TestResult
+    """found or not found"""
+    method: words.TestMethod
+    """a laboratory, or a swab on the spot"""
+
+
+class Tests(Part):
+    """Tests of old paint and textures. What is not listed was not tested."""
+
+    lead: Test | None = None
+    """test of the paint for lead"""
+    asbestos: Test | None = None
+    """test of the texture or board for asbestos"""
+
+
+class Surface(Part):
+    """The face of the wall before work begins."""
+
+    coating: words.Coating | None = None
+    """what the wall is covered with"""
+    coated_ago: Time | None = None
+    """how long ago"""
+    state: Many[words.WallState] | None = None
+    """what is wrong with it; [sound] if nothing is"""
+    texture: words.Texture | None = None
+    """how rough the face is"""
+    out_of_flat: OutOfFlat | None = None
+    """widest gap under a straightedge"""
+    tests: Tests = Tests()
+    """tests for lead and asbestos"""
