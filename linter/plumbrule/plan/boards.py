@@ -7,8 +7,9 @@ from typing import ClassVar
 from pydantic import Field
 
 from plumbrule.plan import words
-from plumbrule.plan.part import Count, Many, Named, Part
-from plumbrule.reading.quantities import AreaLoad, Force, Grit, Length, LineLoad, Name, Percent
+from plumbrule.plan.part import Count, Named, Part
+from plumbrule.reading.model import Listed
+from plumbrule.reading.quantities import Force, Grit, Length, LineOrAreaLoad, Name, Percent, Size
 
 
 class BoardGaps(Part):
@@ -27,7 +28,7 @@ class Load(Part):
 
     point: Force | None = None
     """one load at the worst place: a person, a pot"""
-    uniform: LineLoad | AreaLoad | None = None
+    uniform: LineOrAreaLoad | None = None
     """spread evenly: per foot of board, or per square foot"""
 
 
@@ -36,7 +37,7 @@ class Edge(Part):
 
     ease: words.Ease = "sharp"
     """shape of the edge"""
-    size: Length | None = None
+    size: Size | None = None
     """radius, or width of the chamfer"""
 
 
@@ -54,11 +55,11 @@ class Edges(Part):
 class Crack(Part):
     """A crack or check."""
 
-    length: Length | None = None
+    length: Size | None = None
     """length along the grain"""
-    depth: Length | None = None
+    depth: Size | None = None
     """depth into the board"""
-    width: Length | None = None
+    width: Size | None = None
     """width at the face"""
     fill: words.CrackFill = "none"
     """what it is filled with"""
@@ -87,7 +88,10 @@ class BoardFinish(Part):
 class Board(Part):
     """A seat or shelf."""
 
-    HINTS: ClassVar[dict[str, str]] = {"on": "Write bears_on.", "width": "Write depth: from the wall to the front edge."}
+    HINTS: ClassVar[dict[str, str]] = {
+        "on": "Write bears_on.",
+        "width": "Write depth: from the wall to the front edge.",
+    }
 
     species: words.BoardSpecies
     """species of the wood"""
@@ -97,15 +101,15 @@ class Board(Part):
     """how it was sawn: flat-sawn wood moves about twice as much"""
     wall: Name
     """wall behind its back edge"""
-    bears_on: Many[Name]
+    bears_on: Listed[Name]
     """angles, brackets and cleats it lies on"""
     left: Length | None = None
     """left end from the left end of the wall, only where no end is against a wall"""
-    length: Length
+    length: Size
     """finished length along the wall"""
-    depth: Length
+    depth: Size
     """finished depth from back to front"""
-    thickness: Length
+    thickness: Size
     """finished thickness"""
     gaps: BoardGaps | None = None
     """room left round it"""
@@ -119,7 +123,7 @@ class Board(Part):
     """its edges"""
     cracks: Named[Crack] = Field(default_factory=dict)
     """its cracks"""
-    sanding: Many[Grit] | None = None
+    sanding: Listed[Grit] | None = None
     """grits in the order they are used, coarse to fine"""
     finish: BoardFinish | None = None
     """its finish"""

@@ -7,8 +7,9 @@ from typing import Annotated, ClassVar
 from pydantic import Discriminator, Field, Tag
 
 from plumbrule.plan import words
-from plumbrule.plan.part import Many, Part, is_mapping
-from plumbrule.reading.quantities import Length, SignedLength
+from plumbrule.plan.part import Part, is_mapping
+from plumbrule.reading.model import Listed
+from plumbrule.reading.quantities import Length, SignedLength, Size
 
 
 class Opening(Part):
@@ -16,7 +17,7 @@ class Opening(Part):
 
     left: Length
     """left edge, from the left end of the wall"""
-    width: Length
+    width: Size
     """width over the trim"""
     bottom: Length
     """lower edge above the datum"""
@@ -29,9 +30,9 @@ class Opening(Part):
 class CoverPlate(Part):
     """A cover plate, measured."""
 
-    width: Length
+    width: Size
     """width of the plate"""
-    height: Length
+    height: Size
     """height of the plate"""
 
 
@@ -49,9 +50,9 @@ class Box(Part):
     """centre of the box opening above the datum"""
     gangs: Annotated[int, Field(ge=1, le=6)] | None = None
     """how many devices side by side"""
-    width: Length | None = None
+    width: Size | None = None
     """outside width of the box, measured"""
-    height: Length | None = None
+    height: Size | None = None
     """outside height of the box, measured"""
     holds: words.BoxHolds | None = None
     """what is in it"""
@@ -66,7 +67,7 @@ class Box(Part):
         | None
     ) = None
     """size of the cover plate by name, or measured, {width, height}"""
-    cables_leave: Many[words.CableDirection] = ("not known",)
+    cables_leave: Listed[words.CableDirection] = ("not known",)
     """which way cables leave the box inside the wall"""
 
 
@@ -77,7 +78,7 @@ class FittingPart(Part):
     """what it is"""
     left: Length
     """left edge, from the left end of the wall"""
-    width: Length
+    width: Size
     """width"""
     bottom: Length
     """lower edge above the datum"""

@@ -7,8 +7,9 @@ from typing import Annotated, ClassVar, Literal
 from pydantic import Discriminator, Field, Tag
 
 from plumbrule.plan import words
-from plumbrule.plan.part import AtLeastOne, Many, Named, Part, is_mapping
-from plumbrule.reading.quantities import Length, Name
+from plumbrule.plan.part import AtLeastOne, Named, Part, is_mapping
+from plumbrule.reading.model import Listed
+from plumbrule.reading.quantities import Length, Name, Size
 
 
 class Layer(Part):
@@ -16,16 +17,16 @@ class Layer(Part):
 
     material: words.Lining
     """what the layer is made of"""
-    thickness: Length
+    thickness: Size
     """thickness of the layer"""
 
 
 class Section(Part):
     """A measured piece of lumber."""
 
-    width: Length
+    width: Size
     """the narrow side: what a screw can miss"""
-    depth: Length
+    depth: Size
     """the wide side"""
 
 
@@ -44,15 +45,15 @@ class Framing(Part):
     """size by name (2x4) or measured, {width, depth}; dressed sizes are used, not the name"""
     species: words.FramingSpecies | None = None
     """species group read from the stamp; `unknown` counts as the weakest"""
-    centres: Many[Length] | None = None
+    centres: Listed[Length] | None = None
     """centre line of every stud found, from the left end of the wall"""
     first: Length | None = None
     """centre line of the first stud from the left, together with `spacing`"""
-    spacing: Length | None = None
+    spacing: Size | None = None
     """distance from stud to stud, instead of a list of `centres`"""
     found_within: Length | None = None
     """how far a true centre may be from its mark"""
-    found_by: Many[words.StudFinder] = ()
+    found_by: Listed[words.StudFinder] = ()
     """how the studs were found; two ways, or the wood was seen"""
     kind: words.FramingKind | None = None
     """what the wall is framed with; wood studs if `stud` is given"""
@@ -72,7 +73,7 @@ class Block(Part):
 
     left: Length
     """left end of the block, from the left end of the wall"""
-    length: Length
+    length: Size
     """length of the block along the wall"""
     bottom: Length
     """lower edge, above the datum"""
@@ -108,7 +109,7 @@ class Services(Part):
 
     HINTS: ClassVar[dict[str, str]] = {"found_by": "Studs are found_by; for cables and pipes write looked_with."}
 
-    looked_with: Many[words.ServiceFinder] | None = None
+    looked_with: Listed[words.ServiceFinder] | None = None
     """how cables and pipes were looked for"""
     cables: Named[Run] | None = None
     """known cables; {} says looked, none there"""

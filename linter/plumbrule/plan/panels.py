@@ -7,18 +7,19 @@ from typing import ClassVar
 from pydantic import Field
 
 from plumbrule.plan import words
-from plumbrule.plan.part import AtLeastOne, Many, Named, Part, Text
-from plumbrule.reading.quantities import Density, Expansion, Length, Name
+from plumbrule.plan.part import AtLeastOne, Named, Part, Text
+from plumbrule.reading.model import Listed
+from plumbrule.reading.quantities import Density, Expansion, Length, Name, Size
 
 
 class Panel(Part):
     """One panel as it comes out of the carton."""
 
-    length: Length
+    length: Size
     """laid length; a tongue is not counted"""
-    height: Length
+    height: Size
     """laid height; a tongue is not counted"""
-    thickness: Length
+    thickness: Size
     """thickness without adhesive"""
     edges: words.PanelEdges
     """shape of the edges"""
@@ -45,9 +46,9 @@ class PanelAdhesive(Part):
     """how much of the back it covers"""
     thickness: Length | None = None
     """thickness of the adhesive once the panel is pressed on"""
-    width: Length | None = None
+    width: Size | None = None
     """width of a strip, bead or dab"""
-    spacing: Length | None = None
+    spacing: Size | None = None
     """distance from strip to strip, bead to bead or dab to dab"""
 
 
@@ -60,7 +61,7 @@ class Courses(Part):
     """which course is cut to the floor"""
     from_: words.LaidFrom = Field("left", alias="from")
     """where laying begins"""
-    starters: Named[Many[Length]] | None = None
+    starters: Named[Listed[Size]] | None = None
     """for each wall, the first piece of each course, bottom up, repeated"""
     stagger: words.Stagger | None = None
     """shift from course to course as a fraction of a panel"""
@@ -93,7 +94,7 @@ class CutOuts(Part):
 class PanelField(Part):
     """Panels laid over one or more walls."""
 
-    walls: Many[Name]
+    walls: Listed[Name]
     """walls in the order they are laid"""
     panel: Panel
     """the panel"""
@@ -116,7 +117,7 @@ class TrimPart(Part):
     """shape of the trim"""
     along: Name
     """floor, ceiling, openings, or the name of a corner"""
-    walls: Many[Name] | None = None
+    walls: Listed[Name] | None = None
     """walls it runs along"""
     takes: Length | None = None
     """length that the panels lose to it"""
@@ -131,7 +132,7 @@ class BackerPart(Part):
 
     kind: words.Backer
     """kind of backer"""
-    thickness: Length | None = None
+    thickness: Size | None = None
     """thickness, or diameter of a rod"""
 
 
@@ -144,7 +145,7 @@ class SealantPart(Part):
     """kind of sealant"""
     class_: words.MovementClass | None = Field(None, alias="class")
     """movement each way in percent: 7.5, 12.5, 25, 35, 50, or none stated"""
-    joints: Many[words.Joint] | None = None
+    joints: Listed[words.Joint] | None = None
     """joints it fills"""
     backer: BackerPart | None = None
     """what it is laid against"""

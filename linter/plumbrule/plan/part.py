@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-from typing import Annotated, Any, ClassVar, TypeVar
+from typing import Annotated, Any, TypeVar
 
-from pydantic import BaseModel, ConfigDict, Field, Strict
+from pydantic import ConfigDict, Field
 
+from plumbrule.reading.model import Written
 from plumbrule.reading.quantities import Name
 
 T = TypeVar("T")
 
-# YAML gives lists; parts keep tuples, so that a plan cannot be changed after it was read.
-Many = Annotated[tuple[T, ...], Strict(False)]
 # Parts by name. `{}` says "looked, none there"; a section that is left out says "not looked".
 Named = dict[Name, T]
 Text = Annotated[str, Field(min_length=1, max_length=200)]
@@ -19,15 +18,11 @@ Count = Annotated[int, Field(ge=0, le=100_000)]
 AtLeastOne = Annotated[int, Field(ge=1, le=100_000)]
 
 
-class Part(BaseModel):
+class Part(Written):
     """One mapping of a plan. The line below a key says what it means: schema and editor show it."""
 
-    model_config = ConfigDict(
-        extra="forbid", frozen=True, strict=True, defer_build=True, populate_by_name=False, protected_namespaces=()
-    )
-
-    HINTS: ClassVar[dict[str, str]] = {}
-    """A key that people write by mistake, and the sentence that puts it right."""
+    # Only the whole plan is built into a validator, once; its parts are not built a second time for themselves.
+    model_config = ConfigDict(defer_build=True, protected_namespaces=())
 
 
 def is_mapping(value: Any) -> str:

@@ -8,13 +8,14 @@ from pydantic import ConfigDict, Field
 
 from plumbrule.plan.boards import Board
 from plumbrule.plan.panels import PanelField, SealantPart, TrimPart
-from plumbrule.plan.part import Many, Named, Part, Text
+from plumbrule.plan.part import Named, Part, Text
 from plumbrule.plan.purchase import Departure, PurchaseList
 from plumbrule.plan.screws import Screw
 from plumbrule.plan.site import Record, Site
 from plumbrule.plan.steps import Step
 from plumbrule.plan.supports import Bracket, Cleat, HolePattern, SteelAngle, SteelSection
 from plumbrule.plan.walls import Corner, Wall
+from plumbrule.reading.model import Listed
 
 
 class PlanFile(Part):
@@ -61,7 +62,7 @@ class PlanFile(Part):
     """sealants, by name"""
     steps: Named[Step] | None = None
     """steps, by name"""
-    on_hand: Many[Text] = ()
+    on_hand: Listed[Text] = ()
     """tools and protection already owned"""
     purchase: PurchaseList | None = None
     """what is to be bought"""

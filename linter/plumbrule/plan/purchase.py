@@ -6,7 +6,7 @@ from pydantic import Field
 
 from plumbrule.plan import words
 from plumbrule.plan.part import Count, Part, Text
-from plumbrule.reading.quantities import Date, Length, Mass, Volume
+from plumbrule.reading.quantities import Date, Mass, Size, Volume
 
 BuyingName = Text
 
@@ -16,13 +16,13 @@ class Purchase(Part):
 
     count: Count | None = None
     """how many"""
-    stick: Length | None = None
+    stick: Size | None = None
     """length of one bar or moulding as sold"""
-    length: Length | None = None
+    length: Size | None = None
     """length of a board, screw or roll"""
-    depth: Length | None = None
+    depth: Size | None = None
     """depth of a board or extender"""
-    thickness: Length | None = None
+    thickness: Size | None = None
     """thickness of a board"""
     cartons: Count | None = None
     """cartons"""

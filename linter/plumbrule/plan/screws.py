@@ -8,7 +8,7 @@ from pydantic import Discriminator, Tag
 
 from plumbrule.plan import words
 from plumbrule.plan.part import Part, is_mapping
-from plumbrule.reading.quantities import Angle, Length, ScrewSize
+from plumbrule.reading.quantities import Angle, ScrewSize, Size
 
 
 class ScrewHead(Part):
@@ -18,29 +18,29 @@ class ScrewHead(Part):
     """shape of the head"""
     angle: Angle | None = None
     """included angle of a flat, oval, bugle or trim head"""
-    diameter: Length | None = None
+    diameter: Size | None = None
     """width of the head; across the flats for a hex head"""
-    height: Length | None = None
+    height: Size | None = None
     """how far the head stands up"""
 
 
 class Washer(Part):
     """A washer under the head."""
 
-    outside: Length
+    outside: Size
     """outside diameter"""
-    inside: Length
+    inside: Size
     """diameter of its hole"""
-    thickness: Length
+    thickness: Size
     """thickness"""
 
 
 class PilotHole(Part):
     """Pilot hole in the wood."""
 
-    thread: Length
+    thread: Size
     """drill for the threaded part"""
-    shank: Length | None = None
+    shank: Size | None = None
     """drill for the smooth part"""
 
 
@@ -53,20 +53,22 @@ class Screw(Part):
     """decides which published formula applies, or that none does"""
     size: ScrewSize | None = None
     """number of a wood screw: No. 10"""
-    diameter: Length | None = None
+    diameter: Size | None = None
     """diameter of a lag screw, bolt or anchor"""
-    length: Length
+    length: Size
     """length as sold: under the head; flat heads over all"""
-    thread: Length | None = None
+    thread: Size | None = None
     """length of the thread, tip included"""
-    tip: Length | None = None
+    tip: Size | None = None
     """length of the tapered tip"""
     head: ScrewHead | None = None
     """the head"""
     washer: Washer | None = None
     """washer under the head"""
     pilot: (
-        Annotated[Annotated[words.NoPilot, Tag("word")] | Annotated[PilotHole, Tag("mapping")], Discriminator(is_mapping)]
+        Annotated[
+            Annotated[words.NoPilot, Tag("word")] | Annotated[PilotHole, Tag("mapping")], Discriminator(is_mapping)
+        ]
         | None
     ) = None
     """pilot hole, or none"""

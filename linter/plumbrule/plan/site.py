@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from plumbrule.plan import words
-from plumbrule.plan.part import AtLeastOne, Many, Part, Text
+from plumbrule.plan.part import AtLeastOne, Part, Text
+from plumbrule.reading.model import Listed
 from plumbrule.reading.quantities import Date, Percent, Temperature
 
 
@@ -51,5 +52,5 @@ class Site(Part):
     """room temperature over a year"""
     humidity: Humidities | None = None
     """relative humidity over a year"""
-    people: Many[words.People] | None = None
+    people: Listed[words.People] | None = None
     """who will sit, reach and climb here"""

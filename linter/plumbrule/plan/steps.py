@@ -7,7 +7,8 @@ from typing import ClassVar
 from pydantic import Field
 
 from plumbrule.plan import words
-from plumbrule.plan.part import AtLeastOne, Many, Part
+from plumbrule.plan.part import AtLeastOne, Part
+from plumbrule.reading.model import Listed
 from plumbrule.reading.quantities import Force, Grit, Name, Time
 
 
@@ -18,11 +19,11 @@ class Step(Part):
 
     task: words.Task
     """what is done"""
-    works_on: Many[Name] | None = None
+    works_on: Listed[Name] | None = None
     """names of the walls, boxes, angles, boards, panels, trims or sealants it is done to"""
-    after: Many[Name] = ()
+    after: Listed[Name] = ()
     """steps that must be done, and their waits over, before this one begins"""
-    at_once_after: Many[Name] = ()
+    at_once_after: Listed[Name] = ()
     """steps whose hands this one follows, without waiting for a cure"""
     takes: Time | None = None
     """working time"""
@@ -44,7 +45,7 @@ class Step(Part):
     """whether the tester was tried on a live source"""
     where: words.Where = "in the room"
     """where it is done"""
-    wears: Many[words.Wear] = ()
+    wears: Listed[words.Wear] = ()
     """protection worn"""
-    controls: Many[words.Control] = ()
+    controls: Listed[words.Control] = ()
     """what else keeps people and house from harm"""

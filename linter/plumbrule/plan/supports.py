@@ -5,9 +5,10 @@ from __future__ import annotations
 from typing import ClassVar, Literal
 
 from plumbrule.plan import words
-from plumbrule.plan.part import Many, Part
+from plumbrule.plan.part import Part
+from plumbrule.reading.model import Listed
 from plumbrule.reading.quantities import Angle as Degrees
-from plumbrule.reading.quantities import Length, Name
+from plumbrule.reading.quantities import Length, Name, Size
 
 SIXTEENTH = 1.5875
 
@@ -15,9 +16,9 @@ SIXTEENTH = 1.5875
 class Legs(Part):
     """Outside sizes of the two legs."""
 
-    wall: Length
+    wall: Size
     """leg against the wall"""
-    seat: Length
+    seat: Size
     """leg under the board"""
 
 
@@ -26,7 +27,7 @@ class SteelSection(Part):
 
     legs: Legs
     """outside sizes of the two legs"""
-    thickness: Length
+    thickness: Size
     """thickness of both legs"""
     inside_radius: Length | None = None
     """fillet of a rolled angle, or the inside bend of a folded one"""
@@ -41,7 +42,7 @@ class Countersink(Part):
 
     angle: Degrees
     """included angle"""
-    diameter: Length
+    diameter: Size
     """diameter at the face"""
 
 
@@ -50,11 +51,11 @@ class HolePattern(Part):
 
     screw: Name
     """name of the screw"""
-    diameter: Length
+    diameter: Size
     """diameter of the drill"""
-    from_heel: Many[Length]
+    from_heel: Listed[Size]
     """distances from the heel; two entries are two screws at each place, one above the other"""
-    slot: Length | None = None
+    slot: Size | None = None
     """length of the slot over all, where the board must be free to move"""
     slot_runs: words.SlotDirection | None = None
     """which way the slot runs"""
@@ -73,17 +74,17 @@ class HoleGroup(Part):
     """name of the drilling pattern"""
     at: Literal["studs"] | None = None
     """a hole at every stud within reach"""
-    from_left: Many[Length] | None = None
+    from_left: Listed[Length] | None = None
     """distances from the left end of the part"""
     into: Name | None = None
     """block that the screws go into"""
     screw: Name | None = None
     """instead of the pattern's"""
-    diameter: Length | None = None
+    diameter: Size | None = None
     """instead of the pattern's"""
-    from_heel: Many[Length] | None = None
+    from_heel: Listed[Size] | None = None
     """instead of the pattern's"""
-    slot: Length | None = None
+    slot: Size | None = None
     """instead of the pattern's"""
     slot_runs: words.SlotDirection | None = None
     """instead of the pattern's"""
@@ -123,7 +124,7 @@ class SteelAngle(Part):
     """height of the upper face of the seat leg above the datum, whichever way the wall leg goes"""
     left: Length
     """left end, from the left end of the wall"""
-    length: Length
+    length: Size
     """length of the angle"""
     ends: AngleEnds = AngleEnds()
     """how the ends are cut"""
@@ -144,13 +145,13 @@ class Bracket(Part):
     """name of the wall"""
     section: Name | None = None
     """name of the steel shape it is cut from"""
-    upright: Length | None = None
+    upright: Size | None = None
     """length of the upright of a bought bracket, on the wall"""
-    arm: Length | None = None
+    arm: Size | None = None
     """length of the arm of a bought bracket, under the board"""
-    width: Length
+    width: Size
     """width along the wall"""
-    thickness: Length | None = None
+    thickness: Size | None = None
     """thickness of a bought bracket"""
     steel: words.Steel | None = None
     """grade of a bought bracket"""
@@ -158,7 +159,7 @@ class Bracket(Part):
     """true where a brace runs from arm to upright"""
     at: Literal["studs"] | None = None
     """a bracket at every stud under its boards"""
-    from_left: Many[Length] | None = None
+    from_left: Listed[Length] | None = None
     """centre lines of the brackets, from the left end of the wall"""
     bears_at: Length
     """height of the upper face of the arm above the datum"""
@@ -183,13 +184,13 @@ class Cleat(Part):
     """a framing grade with a framing species, a board grade with a board species"""
     size: words.LumberSize | None = None
     """size by name: 2x4; or measured, width and thickness"""
-    width: Length | None = None
+    width: Size | None = None
     """height on the wall, measured"""
-    thickness: Length | None = None
+    thickness: Size | None = None
     """thickness out of the wall, measured"""
     left: Length
     """left end, from the left end of the wall"""
-    length: Length
+    length: Size
     """length of the cleat"""
     bears_at: Length
     """height of its upper edge above the datum"""

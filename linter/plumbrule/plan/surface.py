@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from plumbrule.plan import words
-from plumbrule.plan.part import Many, Part
-from plumbrule.reading.quantities import Length, Time
+from plumbrule.plan.part import Part
+from plumbrule.reading.model import Listed
+from plumbrule.reading.quantities import Length, Size, Time
 
 
 class OutOfFlat(Part):
@@ -12,7 +13,7 @@ class OutOfFlat(Part):
 
     gap: Length
     """widest gap under the straightedge"""
-    straightedge: Length
+    straightedge: Size
     """length of the straightedge"""
 
 
@@ -41,7 +42,7 @@ class Surface(Part):
     """what the wall is covered with"""
     coated_ago: Time | None = None
     """how long ago"""
-    state: Many[words.WallState] | None = None
+    state: Listed[words.WallState] | None = None
     """what is wrong with it; [sound] if nothing is"""
     texture: words.Texture | None = None
     """how rough the face is"""

@@ -9,9 +9,10 @@ from pydantic import Field
 from plumbrule.plan import words
 from plumbrule.plan.fixtures import Box, FittingPart, Opening
 from plumbrule.plan.framing import Block, Framing, Layer, Services
-from plumbrule.plan.part import Many, Named, Part
+from plumbrule.plan.part import Named, Part
 from plumbrule.plan.surface import Surface
-from plumbrule.reading.quantities import Angle, Length, Name
+from plumbrule.reading.model import Listed
+from plumbrule.reading.quantities import Angle, Length, Name, Size
 
 
 class BothEnds(Part):
@@ -50,7 +51,7 @@ class Wall(Part):
         "studs": "Studs are written under framing.",
     }
 
-    width: Length
+    width: Size
     """face to face of the lining as it stands, not stud to stud"""
     ceiling: BothEnds | None = None
     """ceiling height above the datum, at each end"""
@@ -62,7 +63,7 @@ class Wall(Part):
     """whether people pass by"""
     separation: words.Separation | None = None
     """what the wall keeps apart"""
-    lining: Many[Layer] | None = None
+    lining: Listed[Layer] | None = None
     """layers from the studs outward"""
     framing: Framing | None = None
     """studs"""
