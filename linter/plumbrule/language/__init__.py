@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from plumbrule.language.check import check, check_as, refuse_unit_names
 from plumbrule.language.data import from_data, to_data, type_from_data, type_to_data
-from plumbrule.language.expression import Expression, expression
+from plumbrule.language.expression import Expression, expression, expression_from_data, expression_to_data
 from plumbrule.language.faults import BadExpression, CannotWork, caret
 from plumbrule.language.manual import DEVIATIONS, SUBSET
 from plumbrule.language.nodes import Node, reads
@@ -37,6 +37,8 @@ __all__ = [
     "describe_dimension",
     "equal",
     "expression",
+    "expression_from_data",
+    "expression_to_data",
     "from_data",
     "less",
     "parse",

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Any, TypeAlias
 
 from plumbrule.language.nodes import (
@@ -50,38 +51,45 @@ def to_data(node: Node) -> Data:
 
 
 def from_data(data: Data) -> Node:
-    """The tree that `to_data` wrote. Raises ValueError for anything else."""
+    """The tree that `to_data` wrote. Raises ValueError for data of another shape."""
     try:
-        return _node(data)
-    except (TypeError, IndexError, KeyError, RecursionError) as fault:
+        return _READ[data[0]](*data[1:])
+    except (TypeError, LookupError, RecursionError) as fault:
         raise ValueError(f"not a compiled expression: {fault}") from fault
 
 
-def _node(data: Data) -> Node:
-    match data:
-        case ["n", name, start, end]:
-            return Name(name, start, end)
-        case ["#", value, text, start, end]:
-            return Numeral(value, text, start, end)
-        case ["b", operator, left, right, start, end]:
-            return Binary(operator, _node(left), _node(right), start, end)
-        case ["w", value, start, end]:
-            return Quoted(value, start, end)
-        case ["t", value, start, end]:
-            return Answer(value, start, end)
-        case ["u", name, value, start, end]:
-            return UnitName(name, value, start, end)
-        case ["l", items, start, end]:
-            return Several(tuple(_node(item) for item in items), start, end)
-        case ["m", operator, operand, start, end]:
-            return Unary(operator, _node(operand), start, end)
-        case ["?", test, yes, no, start, end]:
-            return Choice(_node(test), _node(yes), _node(no), start, end)
-        case ["f", function, arguments, start, end]:
-            return Call(function, tuple(_node(argument) for argument in arguments), start, end)
-        case ["a", kind, over, item, body, start, end]:
-            return Macro(kind, _node(over), item, _node(body), start, end)
-    raise ValueError(f"not a compiled expression: {data!r:.60}")
+def _below(data: Data) -> Node:
+    return _READ[data[0]](*data[1:])
+
+
+def _several(items: list[Data], start: int, end: int) -> Node:
+    return Several(tuple([_below(item) for item in items]), start, end)
+
+
+def _unary(operator: str, operand: Data, start: int, end: int) -> Node:
+    return Unary(operator, _below(operand), start, end)
+
+
+def _binary(operator: str, left: Data, right: Data, start: int, end: int) -> Node:
+    return Binary(operator, _below(left), _below(right), start, end)
+
+
+def _choice(test: Data, yes: Data, no: Data, start: int, end: int) -> Node:
+    return Choice(_below(test), _below(yes), _below(no), start, end)
+
+
+def _call(function: str, arguments: list[Data], start: int, end: int) -> Node:
+    return Call(function, tuple([_below(argument) for argument in arguments]), start, end)
+
+
+def _macro(kind: str, over: Data, item: str, body: Data, start: int, end: int) -> Node:
+    return Macro(kind, _below(over), item, _below(body), start, end)
+
+
+_READ: dict[str, Callable[..., Node]] = {
+    "n": Name, "#": Numeral, "w": Quoted, "t": Answer, "u": UnitName, "l": _several, "m": _unary, "b": _binary,
+    "?": _choice, "f": _call, "a": _macro,
+}  # fmt: skip
 
 
 def type_to_data(kind: Type) -> Data:

@@ -65,9 +65,11 @@ _INSTEAD = {
     "#": "A rule has no remarks: put them in the YAML around it.",
     ";": "A rule is one expression.",
 }
-_RESERVED = frozenset(
-    "as break const continue else for function if import let loop package namespace return var void while null".split()
-)
+# Reserved by CEL, so that a rule stays readable to other tools.
+_RESERVED = frozenset({
+    "as", "break", "const", "continue", "else", "for", "function", "if", "import", "let", "loop", "package",
+    "namespace", "return", "var", "void", "while", "null",
+})  # fmt: skip
 _WORDS_INSTEAD = {
     "and": 'Write "&&".',
     "or": 'Write "||".',

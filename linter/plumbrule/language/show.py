@@ -71,7 +71,7 @@ def _show(node: Node, values: Mapping[str, str]) -> tuple[str, int]:
     if isinstance(node, UnitName):
         return node.name, _ATOM
     if isinstance(node, Quoted):
-        return f'"{node.value}"', _ATOM
+        return (f'"{node.value}"' if '"' not in node.value else f"'{node.value}'"), _ATOM
     if isinstance(node, Answer):
         return ("true" if node.value else "false"), _ATOM
     if isinstance(node, Unary):
@@ -126,4 +126,4 @@ def _tightness(text: str) -> int:
         return _ATOM
     if _WITH_UNIT.fullmatch(text):
         return _SIGN
-    return _SUM + 0 if text[:1] in "-−" or text[:1].isdigit() else _ATOM
+    return _SUM if text[:1] in ("-", "−") or text[:1].isdigit() else _ATOM

@@ -5,7 +5,9 @@ from __future__ import annotations
 import math
 from dataclasses import replace
 
+from plumbrule.language.cursor import Cursor
 from plumbrule.language.faults import BadExpression, caret
+from plumbrule.language.functions import FORMULA_FUNCTIONS, RULE_FUNCTIONS
 from plumbrule.language.nodes import (
     COMPARISONS,
     MACROS,
@@ -25,26 +27,16 @@ from plumbrule.language.nodes import (
     UnitName,
     parts,
 )
-from plumbrule.language.scan import Token, tokens
+from plumbrule.language.scan import Token
 from plumbrule.reading.units import CONSTANTS
 
 __all__ = ["FORMULA_FUNCTIONS", "RULE_FUNCTIONS", "BadExpression", "Node", "caret", "parse"]
-
-RULE_FUNCTIONS = ("size", "min", "max")
-FORMULA_FUNCTIONS = (
-    *RULE_FUNCTIONS, "sqrt", "sin", "cos", "tan", "asin", "acos", "atan", "exp", "ln", "log", "abs", "ceil", "floor",
-)  # fmt: skip
 
 # The levels of CEL's grammar, loosest first; "?:" stands below them all.
 _LEVELS: dict[str, int] = {
     "||": 1, "&&": 2, **dict.fromkeys(COMPARISONS, 3), "+": 4, "-": 4, "*": 5, "/": 5,
 }  # fmt: skip
 _COMPARISON = 3
-
-_TRADE = {
-    "in": "inch", "inches": "inch", "ft": "foot", "feet": "foot", "lb": "pound", "lbs": "pound", "h": "hour",
-    "hours": "hour", "min": "minute", "minutes": "minute", "days": "day", "deg": "degree", "degrees": "degree",
-}  # fmt: skip
 
 
 def parse(text: str, formula: bool = False) -> Node:
@@ -84,20 +76,8 @@ def _too_deep(start: int, end: int) -> BadExpression:
     )
 
 
-class _Parser:
+class _Parser(Cursor):
     """One pass by precedence climbing. `level` bounds the recursion: no more than a dozen frames each."""
-
-    def __init__(self, text: str, formula: bool) -> None:
-        self.text = text
-        self.formula = formula
-        self.tokens = tokens(text, formula)
-        self.at = 0
-        self.level = 0
-        self.macros = 0
-
-    @property
-    def next(self) -> Token:
-        return self.tokens[self.at]
 
     def whole(self) -> Node:
         if self.next.kind == "end":
@@ -295,37 +275,3 @@ class _Parser:
         if not math.isfinite(value):
             raise BadExpression(f"{token.text} is too large a number.", token.start, token.end, "Write a smaller one.")
         return Numeral(value, token.text, token.start, token.end)
-
-    def takes(self, sign: str) -> bool:
-        if self.next.kind == "sign" and self.next.text == sign:
-            self.at += 1
-            return True
-        return False
-
-    def expect(self, sign: str, where: str, opening: Token | None = None) -> Token:
-        token = self.next
-        if self.takes(sign):
-            return token
-        if opening is not None and token.kind == "end":
-            raise BadExpression(
-                f'The "{opening.text}" is not closed.', opening.start, opening.end, f'Write "{sign}" where it ends.'
-            )
-        fault = self.unexpected(token)
-        raise BadExpression(fault.message, token.start, token.end, fault.hint or f'Write "{sign}" {where}.')
-
-    def unexpected(self, token: Token) -> BadExpression:
-        before = self.tokens[self.at - 1] if self.at and self.tokens[self.at - 1] is not token else None
-        if token.kind == "end":
-            return BadExpression("The expression stops in the middle.", token.start, token.end, "Write the rest of it.")
-        if before is not None and before.kind == "number" and token.kind == "name":
-            unit = _TRADE.get(token.text, token.text)
-            return BadExpression(
-                f'"{token.text}" stands right after a number.', before.start, token.end,
-                f'Write "{before.text} * {unit}".',
-            )  # fmt: skip
-        if before is not None and before.text == "." or token.text == ".":
-            return BadExpression(
-                "A point stands where none can.", token.start, token.end, "Write a number as 1.0 or 0.5."
-            )
-        written = self.text[token.start : token.end]
-        return BadExpression(f"{written} cannot stand here.", token.start, token.end, "")
