@@ -135,3 +135,13 @@ def from_si(value: float, unit: str) -> float:
     """The SI `value` in `unit`. Raises KeyError for a unit that is not in the table."""
     row = UNITS[unit]
     return (value - row.offset) / row.factor
+
+
+def si_unit(dimension: Dimension) -> str:
+    """The symbol of the unit in which values of a dimension are kept. Raises KeyError where nothing is kept in it."""
+    return _SI[dimension]
+
+
+_SI: dict[Dimension, str] = {
+    unit.dimension: unit.symbol for unit in reversed(_UNITS) if unit.factor == 1.0 and not unit.offset and unit.symbol != "%"
+}

@@ -1,0 +1,56 @@
+"""What every model of a file shares: nothing coerced, nothing unknown, and the sentences for well-known slips."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Annotated, Any, ClassVar, TypeVar
+
+from pydantic import BaseModel, ConfigDict, GetCoreSchemaHandler, Strict
+from pydantic_core import CoreSchema, PydanticCustomError, core_schema
+
+T = TypeVar("T")
+
+# A list in the file, a tuple in the model. (Strict models would refuse a list for a tuple.)
+Listed = Annotated[tuple[T, ...], Strict(False)]
+
+
+class Written(BaseModel):
+    """A mapping of a plan, house or rule file, read once and never changed.
+
+    `HINTS` maps a key that people write by habit to the sentence they should read: `{"left": "Boxes are measured to
+    the centre: write centre."}`. A hint that names a missing key takes the place of the fault about that key.
+    """
+
+    model_config = ConfigDict(extra="forbid", frozen=True, strict=True)
+
+    HINTS: ClassVar[Mapping[str, str]] = {}
+
+
+class WordHints:
+    """Beside a `Literal`: what to answer to words that people write by habit.
+
+    `Annotated[Literal["red oak", "white oak"], WordHints({"oak": "red oak or white oak?"})]`
+    """
+
+    __slots__ = ("hints",)
+
+    def __init__(self, hints: Mapping[str, str]) -> None:
+        self.hints = dict(hints)
+
+    def __get_pydantic_core_schema__(self, source: Any, handler: GetCoreSchemaHandler) -> CoreSchema:
+        words = handler(source)
+        hints = self.hints
+
+        # Only a refused word costs anything more.
+        def read(value: Any, inner: core_schema.ValidatorFunctionWrapHandler) -> Any:
+            if isinstance(value, str) and value in hints:
+                raise mistake(f"`{value}` is not enough to go by.", hints[value])
+            return inner(value)
+
+        return core_schema.no_info_wrap_validator_function(read, words)
+
+
+def mistake(found: str, write: str, at: str = "") -> PydanticCustomError:
+    """What a validator of a model raises: two whole sentences, and the place as a pointer below that model
+    (`at="/thread"`), where the fault is shown."""
+    return PydanticCustomError("mistake", "{found} {write}", {"found": found, "write": write, "at": at})
