@@ -1,0 +1,89 @@
+"""The site and its walls, as they stand before the work."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from plumbrule.catalogue.fact import Row
+from plumbrule.catalogue.rows_site import SITE, WALL
+from plumbrule.facts.desk import Desk, Input
+from plumbrule.facts.supports import Support
+from plumbrule.plan.plan_file import PlanFile
+from plumbrule.plan.walls import Wall
+
+SEEN = ("wall opened", "box opened", "drawings")
+
+
+def site_row(plan: PlanFile) -> Row:
+    """The one row of the site."""
+    desk = Desk(SITE, "/site", "/site", "the site")
+    site = plan.site
+    temperature = site.temperature if site else None
+    humidity = site.humidity if site else None
+    desk.copy("use", Input(site.use if site else None, "/site/use"))
+    desk.copy("year_built", Input(site.year_built if site else None, "/site/year_built"))
+    desk.copy("people", Input(site.people if site else None, "/site/people"))
+    desk.copy("warmest", Input(temperature.warmest if temperature else None, "/site/temperature/warmest"))
+    desk.copy("coldest", Input(temperature.coldest if temperature else None, "/site/temperature/coldest"))
+    desk.copy("dampest", Input(humidity.dampest if humidity else None, "/site/humidity/dampest"))
+    desk.copy("driest", Input(humidity.driest if humidity else None, "/site/humidity/driest"))
+    return desk.row()
+
+
+def wall_row(name: str, wall: Wall, supports: Iterable[Support]) -> Row:
+    """One wall. `supports` are the angles, brackets and cleats of the whole plan."""
+    here = f"/walls/{name}"
+    desk = Desk(WALL, here, here, f"wall {name}")
+    on_it = [support for support in supports if support.wall_name == name]
+    framing = wall.framing
+    desk.copy("width", Input(wall.width, f"{here}/width"))
+    desk.get("framing_kind", lambda: desk.word(framing_kind(name, wall)))
+    desk.copy("separation", Input(wall.separation, f"{here}/separation"))
+    lining = [Input(layer.thickness, f"{here}/lining/{place}/thickness") for place, layer in enumerate(wall.lining or ())]
+
+    def lining_thickness() -> float:
+        desk.need(Input(wall.lining, f"{here}/lining"))
+        desk.need_all(*lining)
+        return sum(desk.length(layer) for layer in lining)
+
+    desk.get("lining_thickness", lining_thickness)
+    desk.get("lining_layers", lambda: float(len(desk.need(Input(wall.lining, f"{here}/lining")))))  # type: ignore[arg-type]
+    desk.set("holds_steel", bool(on_it), *(support.pointer for support in on_it))
+    desk.get("carries_people", lambda: any_people(desk, on_it))
+    found_by = framing.found_by if framing else ()
+    desk.set("ways_found", float(len(set(found_by))), f"{here}/framing/found_by")
+    desk.set("found_by", tuple(found_by), f"{here}/framing/found_by")
+    desk.copy("found_within", Input(framing.found_within if framing else None, f"{here}/framing/found_within"))
+    listed = None if framing is None else True if framing.centres is not None else False if framing.spacing is not None else None
+    desk.copy("stud_centres_listed", Input(listed, f"{here}/framing/centres"))
+    desk.get("searched", lambda: bool(desk.need(searched(name, wall))))
+    species = framing.species if framing else None
+    desk.get("species_known", lambda: desk.word(Input(species, f"{here}/framing/species")) != "unknown")
+    return desk.row()
+
+
+def framing_kind(name: str, wall: Wall) -> Input:
+    """What the wall is framed with: what the plan says, or wood studs where it gives a stud size."""
+    framing = wall.framing
+    here = f"/walls/{name}/framing"
+    if framing is None or (framing.kind is None and framing.stud is None):
+        return Input(None, f"{here}/kind" if framing is not None else here)
+    return Input(framing.kind or "wood studs", f"{here}/kind" if framing.kind else f"{here}/stud")
+
+
+def searched(name: str, wall: Wall) -> Input:
+    """Whether someone looked for cables and pipes in the wall. An empty list says that nobody did."""
+    services = wall.services
+    pointer = f"/walls/{name}/services/looked_with"
+    if services is None or services.looked_with is None:
+        return Input(None, pointer)
+    return Input(bool(services.looked_with), pointer)
+
+
+def any_people(desk: Desk, supports: Iterable[Support]) -> bool:
+    """Whether any of the supports carries people. One that does decides it, whatever is unknown of the others."""
+    inputs = [support.carries_people for support in supports]
+    if any(source.value for source in inputs):
+        return True
+    desk.need_all(*inputs)
+    return False

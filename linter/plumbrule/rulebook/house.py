@@ -1,0 +1,76 @@
+"""What a house makes of the rules: its settings within their range, its levels, what it has on trial."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import replace
+
+from plumbrule.plan.house import House
+from plumbrule.reading.fault import Fault, Unreadable
+from plumbrule.reading.notation import NotAQuantity
+from plumbrule.reading.places import Document
+from plumbrule.reading.spelling import nearest
+from plumbrule.rulebook.rule import Rule
+from plumbrule.rulebook.settings import outside, quantity
+
+
+def in_house(rules: Sequence[Rule], house: House, document: Document) -> list[Rule]:
+    """The rules as this house has them. Raises Unreadable: a rule or setting that does not exist, a value outside its
+    range or of another dimension. Every fault at once."""
+    changes = _Changes(rules, document)
+    for rule_id, settings in (house.settings or {}).items():
+        for name, written in settings.items():
+            changes.setting(rule_id, name, written)
+    for rule_id, level in (house.levels or {}).items():
+        if (rule := changes.find(rule_id, f"/levels/{rule_id}")) is not None:
+            changes.rules[rule_id] = replace(rule, level=level)
+    for place, rule_id in enumerate(house.trial or ()):
+        if (rule := changes.find(rule_id, f"/trial/{place}")) is not None:
+            changes.rules[rule_id] = replace(rule, level="advisory", on_trial=True)
+    if changes.faults:
+        raise Unreadable(sorted(changes.faults, key=lambda fault: fault.place.start))
+    return list(changes.rules.values())
+
+
+class _Changes:
+    def __init__(self, rules: Sequence[Rule], document: Document) -> None:
+        self.rules = {rule.id: rule for rule in rules}
+        self.faults: list[Fault] = []
+        self._document = document
+
+    def find(self, rule_id: str, pointer: str) -> Rule | None:
+        rule = self.rules.get(rule_id)
+        if rule is None:
+            self._fault(pointer, f"No rule {rule_id}.", self._near(rule_id, self.rules), key=True)
+        return rule
+
+    def setting(self, rule_id: str, name: str, written: float | str) -> None:
+        rule = self.find(rule_id, f"/settings/{rule_id}")
+        if rule is None:
+            return
+        pointer = f"/settings/{rule_id}/{name}"
+        setting = rule.settings.get(name)
+        if setting is None:
+            write = self._near(name, rule.settings) if rule.settings else "This rule has no settings."
+            self._fault(pointer, f"{rule_id} has no setting {name}.", write, key=True)
+            return
+        try:
+            value, _, kind = quantity(written)
+        except NotAQuantity as error:
+            self._fault(pointer, error.found, error.write)
+            return
+        if kind != setting.type:
+            self._fault(pointer, f"{written} is not the kind of quantity this is.", f"Write it like {setting.written}.")
+        elif beyond := outside(setting, value):
+            self._fault(pointer, f"{written} is {beyond}.", f"The rulebook gives {setting.written}.")
+        else:
+            settings = {**rule.settings, name: replace(setting, value=value, written=str(written))}
+            self.rules[rule_id] = replace(rule, settings=settings)
+
+    def _near(self, name: str, known: Iterable[str]) -> str:
+        near = nearest(name, tuple(known))
+        return f"Did you mean {near}?" if near else "See: plumbrule rulebook."
+
+    def _fault(self, pointer: str, found: str, write: str, key: bool = False) -> None:
+        place = self._document.key_place(pointer) if key else self._document.place(pointer)
+        self.faults.append(Fault(self._document.path, place, pointer, found, write))
