@@ -18,5 +18,7 @@ CATALOGUE: Mapping[str, RowType] = MappingProxyType(
 
 def digest() -> str:
     """Changes whenever a field, its type or its unit changes: a compiled rulebook made before is then not used."""
-    text = "\n".join(f"{kind}.{fact.name} {fact.type!r} {fact.unit}" for kind, row in CATALOGUE.items() for fact in row.facts)
+    text = "\n".join(
+        f"{kind}.{fact.name} {fact.type!r} {fact.unit}" for kind, row in CATALOGUE.items() for fact in row.facts
+    )
     return hashlib.sha256(text.encode()).hexdigest()

@@ -15,11 +15,12 @@ T = TypeVar("T")
 
 class Input(NamedTuple):
     """A value of the plan and the pointer it was written at, or should be. `assumed` says, where the plan is silent
-    and a worse case was taken, what was taken."""
+    and a worse case was taken, what was taken. `also` are further pointers it depends on or waits for."""
 
     value: object
     pointer: str
     assumed: str = ""
+    also: tuple[str, ...] = ()
 
 
 class Missing(Exception):
@@ -78,11 +79,9 @@ class Desk:
 
     def need(self, source: Input) -> object:
         """The value of an input. Raises Missing when the plan does not give it."""
-        self._reading[source.pointer] = None
-        if source.assumed:
-            self._assumed[source.pointer] = source.assumed
+        self._note(source)
         if source.value is None:
-            raise Missing([source.pointer])
+            raise Missing([source.pointer, *source.also])
         return source.value
 
     def length(self, source: Input) -> float:
@@ -101,9 +100,9 @@ class Desk:
         """Raises one Missing that names everything wanting among `sources`."""
         wanting = []
         for source in sources:
-            self._reading[source.pointer] = None
+            self._note(source)
             if source.value is None:
-                wanting.append(source.pointer)
+                wanting.extend((source.pointer, *source.also))
         if wanting:
             raise Missing(wanting)
 
@@ -152,6 +151,11 @@ class Desk:
             self._type.kind, self._pointer, self._part, self._label,
             self._values, self._worked, self._inputs, self._missing, self._outside, self._failed, self._assumed,
         )  # fmt: skip
+
+    def _note(self, source: Input) -> None:
+        self._reading.update(dict.fromkeys((source.pointer, *source.also)))
+        if source.assumed:
+            self._assumed[source.pointer] = source.assumed
 
     def _earlier(self, field: str) -> Value:
         self._reading.update(dict.fromkeys(self._inputs.get(field, ())))

@@ -39,7 +39,9 @@ def wall_row(name: str, wall: Wall, supports: Iterable[Support]) -> Row:
     desk.copy("width", Input(wall.width, f"{here}/width"))
     desk.get("framing_kind", lambda: desk.word(framing_kind(name, wall)))
     desk.copy("separation", Input(wall.separation, f"{here}/separation"))
-    lining = [Input(layer.thickness, f"{here}/lining/{place}/thickness") for place, layer in enumerate(wall.lining or ())]
+    lining = [
+        Input(layer.thickness, f"{here}/lining/{place}/thickness") for place, layer in enumerate(wall.lining or ())
+    ]
 
     def lining_thickness() -> float:
         desk.need(Input(wall.lining, f"{here}/lining"))
@@ -54,7 +56,15 @@ def wall_row(name: str, wall: Wall, supports: Iterable[Support]) -> Row:
     desk.set("ways_found", float(len(set(found_by))), f"{here}/framing/found_by")
     desk.set("found_by", tuple(found_by), f"{here}/framing/found_by")
     desk.copy("found_within", Input(framing.found_within if framing else None, f"{here}/framing/found_within"))
-    listed = None if framing is None else True if framing.centres is not None else False if framing.spacing is not None else None
+    listed = (
+        None
+        if framing is None
+        else True
+        if framing.centres is not None
+        else False
+        if framing.spacing is not None
+        else None
+    )
     desk.copy("stud_centres_listed", Input(listed, f"{here}/framing/centres"))
     desk.get("searched", lambda: bool(desk.need(searched(name, wall))))
     species = framing.species if framing else None

@@ -73,7 +73,9 @@ def _departures(plan: Plan, rulebook: Rulebook) -> Sequence[Departure]:
             faults.append(Fault(document.path, place, f"{pointer}/rule", why_not, "Put the plan right instead."))
             continue
         made.append(
-            Departure(name, entry.rule, entry.at, entry.reason, entry.allowed_by, entry.until, _margin(entry.margin), pointer)
+            Departure(
+                name, entry.rule, entry.at, entry.reason, entry.allowed_by, entry.until, _margin(entry.margin), pointer
+            )
         )
     if faults:
         raise Unreadable(faults)

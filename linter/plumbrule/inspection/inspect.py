@@ -54,7 +54,12 @@ def inspect(
         findings=tuple(finding for finding in grouped if finding.verdict != "not inspected"),
         not_inspected=tuple(finding for finding in grouped if finding.verdict == "not inspected"),
         tally=Tally(
-            counts["holds"], counts["breaks"], counts["not inspected"], counts["allowed"], counts["failed"], does_not_apply
+            counts["holds"],
+            counts["breaks"],
+            counts["not inspected"],
+            counts["allowed"],
+            counts["failed"],
+            does_not_apply,
         ),
         about_departures=allowances.notes(),
         assumed=tuple(sorted(assumed.items())),

@@ -13,7 +13,12 @@ def rule_files(folder: Path) -> list[Path]:
     found = []
     for path in folder.rglob("*.yaml"):
         inner = path.relative_to(folder).parts
-        if path.name == BIBLIOGRAPHY or inner[0] == TABLES or path.is_symlink() or any(part[0] == "." for part in inner):
+        if (
+            path.name == BIBLIOGRAPHY
+            or inner[0] == TABLES
+            or path.is_symlink()
+            or any(part[0] == "." for part in inner)
+        ):
             continue
         found.append(path)
     return sorted(found)

@@ -73,7 +73,15 @@ def _refuse_twins(rules: Sequence[Rule]) -> None:
     for rule in rules:
         if rule.id in seen:
             found = f"The rule {rule.id} stands in two places of the rulebook."
-            faults.append(Fault(rule.path, NOWHERE, "/rule", found, "Give your own rule another name; change levels in the house file."))
+            faults.append(
+                Fault(
+                    rule.path,
+                    NOWHERE,
+                    "/rule",
+                    found,
+                    "Give your own rule another name; change levels in the house file.",
+                )
+            )
         seen.setdefault(rule.id, rule)
     if faults:
         raise Unreadable(faults)

@@ -17,6 +17,7 @@ from plumbrule.rulebook.rule import TRADES, Caution, Citation, RemedyHint, Rule,
 from plumbrule.rulebook.settings import setting
 from plumbrule.rulebook.typed import Typed, placeholders
 
+
 def read_sources(folder: Path) -> dict[str, Source]:
     """The bibliography of a folder; a folder without one adds nothing. Raises Unreadable."""
     path = folder / BIBLIOGRAPHY
@@ -29,7 +30,17 @@ def read_sources(folder: Path) -> dict[str, Source]:
 def read_rules(folder: Path, sources: Mapping[str, Source]) -> list[Rule]:
     """Every rule below `folder`. Raises Unreadable with all faults of all files."""
     if not folder.is_dir():
-        raise Unreadable([Fault(str(folder), NOWHERE, "", "There is no such rule folder.", "Give the folder that holds the rule files.")])
+        raise Unreadable(
+            [
+                Fault(
+                    str(folder),
+                    NOWHERE,
+                    "",
+                    "There is no such rule folder.",
+                    "Give the folder that holds the rule files.",
+                )
+            ]
+        )
     rules: list[Rule] = []
     faults: list[Fault] = []
     for path in rule_files(folder):
@@ -64,17 +75,25 @@ def build(document: Document, file: RuleFile, path: Path, sources: Mapping[str, 
     trade = file.trade or path.parent.name
     if trade not in TRADES:
         pointer = "/trade" if file.trade else "/rule"
-        typed.faults.append(_unknown(document, pointer, trade, TRADES, "trade; a rule lies in the folder of its trade, or names it"))
+        typed.faults.append(
+            _unknown(document, pointer, trade, TRADES, "trade; a rule lies in the folder of its trade, or names it")
+        )
     if file.rule != path.stem:
-        typed.fault("/rule", f"The rule is called {file.rule}, its file {path.name}.", f"Call the file {file.rule}.yaml.")
+        typed.fault(
+            "/rule", f"The rule is called {file.rule}, its file {path.name}.", f"Call the file {file.rule}.yaml."
+        )
     for place, hint in enumerate(file.remedies):
         if hint.change not in row.by_name:
-            typed.faults.append(_unknown(document, f"/remedies/{place}/change", hint.change, row.by_name, f"field of {row.kind}"))
+            typed.faults.append(
+                _unknown(document, f"/remedies/{place}/change", hint.change, row.by_name, f"field of {row.kind}")
+            )
     citations = []
     for place, cited in enumerate(file.sources):
         source = sources.get(cited.id)
         if source is None:
-            typed.faults.append(_unknown(document, f"/sources/{place}/id", cited.id, sources, "publication of sources.yaml"))
+            typed.faults.append(
+                _unknown(document, f"/sources/{place}/id", cited.id, sources, "publication of sources.yaml")
+            )
         else:
             citations.append(Citation(source, cited.clause, cited.basis))
     if typed.faults:

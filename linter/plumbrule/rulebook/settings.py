@@ -30,7 +30,9 @@ def setting(name: str, file: SettingFile) -> Setting:
             continue
         number, _, other = quantity(end)
         if other != kind:
-            raise NotAQuantity(f"{end} is not the same kind of quantity as {file.value}.", "Use one unit for all three.")
+            raise NotAQuantity(
+                f"{end} is not the same kind of quantity as {file.value}.", "Use one unit for all three."
+            )
         ends.append(number)
     made = Setting(name, kind, unit, value, ends[0], ends[1], file.says, str(file.value))
     beyond = outside(made, value)

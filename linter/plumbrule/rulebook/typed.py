@@ -27,7 +27,9 @@ class Typed:
         self._names: dict[str, Type] = row.types()
         for name, setting in settings.items():
             if name in self._names or name in CONSTANTS:
-                self.fault(f"/settings/{name}", f"`{name}` is a field of {row.kind} or a unit already.", "Choose another name.")
+                self.fault(
+                    f"/settings/{name}", f"`{name}` is a field of {row.kind} or a unit already.", "Choose another name."
+                )
             self._names[name] = setting.type
 
     def fault(self, pointer: str, found: str, write: str) -> None:
@@ -85,7 +87,9 @@ class Typed:
                 return fact.unit
         with suppress(KeyError):
             return si_unit(measure.type.dimension)
-        self.fault("/require/measure", "measure comes out in a unit that nothing is shown in.", "Divide it into one that is.")
+        self.fault(
+            "/require/measure", "measure comes out in a unit that nothing is shown in.", "Divide it into one that is."
+        )
         return ""
 
     def _read(self, pointer: str, text: str | None, wanted: Type | None = None) -> Expression | None:

@@ -1,0 +1,56 @@
+"""All rows of a plan, in the order in which one is worked from another."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from plumbrule.catalogue.fact import Row
+from plumbrule.facts.frame import block_rows, stud_rows
+from plumbrule.facts.hole import hole_rows
+from plumbrule.facts.room import site_row, wall_row
+from plumbrule.facts.screw import screw_rows
+from plumbrule.facts.steel import support_rows
+from plumbrule.facts.supports import supports
+from plumbrule.plan.plan_file import Plan
+from plumbrule.reading.fault import Fault, Unreadable
+
+MOST_ROWS = 20_000
+_METRIC = re.compile(r"[0-9] ?(?:mm|cm|m)\b")
+_INCH = re.compile(r"[0-9½¼¾⅛⅜⅝⅞] ?(?:in\b|ft\b|[\"″'′])")
+
+
+@dataclass(frozen=True, slots=True)
+class Facts:
+    """Rows by kind, and how the plan's author measures: `inch` or `metric`."""
+
+    rows: Mapping[str, tuple[Row, ...]]
+    system: str
+
+
+def work_out(plan: Plan) -> Facts:
+    """Works out every row. Raises Unreadable when the plan would give more than 20,000 (a spacing of 0.001 in)."""
+    carried = supports(plan)
+    holes = sum(len(support.drillings) for support in carried)
+    if holes * 2 > MOST_ROWS:
+        found = f"This plan has {holes:,} holes; more than {MOST_ROWS // 2:,} are a slip."
+        place = plan.document.place("/angles")
+        raise Unreadable([Fault(plan.document.path, place, "/angles", found, "Check the spacings and lists of holes.")])
+    rows: dict[str, tuple[Row, ...]] = {
+        "site": (site_row(plan.model),),
+        "wall": tuple(wall_row(name, wall, carried) for name, wall in (plan.model.walls or {}).items()),
+        "stud": stud_rows(plan, carried),
+        "block": block_rows(plan, carried),
+        "hole": hole_rows(plan, carried),
+        "screw": screw_rows(plan, carried),
+    }
+    for row in support_rows(plan, carried):
+        rows[row.kind] = (*rows.get(row.kind, ()), row)
+    return Facts(rows, _system(plan))
+
+
+def _system(plan: Plan) -> str:
+    """How the plan's author measures: metric when more lengths are written in mm, cm or m than in feet and inches."""
+    text = plan.document.text
+    return "metric" if len(_METRIC.findall(text)) > len(_INCH.findall(text)) else "inch"
