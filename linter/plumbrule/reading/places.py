@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any, NamedTuple
 
-from plumbrule.reading.characters import decode, place_at, refuse
+from plumbrule.reading.characters import decode, place_at, position, refuse
 from plumbrule.reading.fault import NOWHERE, Fault, Place, Spot, Unreadable
 from plumbrule.reading.pointer import escape, parent
 from plumbrule.reading.scalars import NotFinite, resolve
@@ -213,7 +213,9 @@ class _Builder:
                 if len(value) > LONGEST_SCALAR:
                     self._fault(event, pointer, f"This value has {len(value):,} characters.",
                                 f"Keep it under {LONGEST_SCALAR:,}.")  # fmt: skip
-                if event.style is None:
+                # The C parser says "" where the other says None.
+                style = event.style
+                if not style:
                     try:
                         value = resolve(value)
                     except NotFinite:
@@ -221,7 +223,7 @@ class _Builder:
                                     "Write a number with its digits.")  # fmt: skip
                     if value is None:
                         end = self._nothing(frame, event, pointer)
-                elif event.style in "|>":
+                elif style == "|" or style == ">":
                     end = self._pulled_back(event)
                 self._attach(frame, value, pointer, event.start_mark, end)
                 if frame is None:
@@ -258,6 +260,8 @@ class _Builder:
                                      "Delete it.", place_at(self.text, found.start()))  # fmt: skip
             elif hasattr(event, "anchor"):
                 self._alias(event, frame)
+            if len(self.faults) >= MOST_FAULTS:
+                raise Unreadable(sorted(self.faults, key=lambda fault: fault.place.start))
             if values > MOST_VALUES:
                 raise self._stop(event, f"The file has more than {MOST_VALUES:,} values.", "Is this the right file?")
         if "" not in stretches:
@@ -295,7 +299,7 @@ class _Builder:
         assert lines is not None
         if len(key) > LONGEST_SCALAR:
             self._fault(event, frame.pointer, "This key is too long.", "Write a short word before the colon.")
-        if key == "<<" and event.style is None:
+        if key == "<<" and not event.style:
             self._fault(event, frame.pointer, "<< merges one part into another.",
                         "Write the keys out, or name a section or a drilling pattern instead.")  # fmt: skip
         elif key in lines:
@@ -321,10 +325,10 @@ class _Builder:
 
     def _pulled_back(self, event: Any) -> Mark:
         """The end of a block of text without the empty lines below it."""
-        begin, end = event.start_mark.index, event.end_mark.index
-        length = len(self.text[begin:end].rstrip())
-        place = place_at(self.text, begin, begin + length)
-        return Mark(place.end, place.end_line, place.end_column)
+        start = event.start_mark
+        kept = self.text[start.index : event.end_mark.index].rstrip()
+        lines, column = position(kept, len(kept))
+        return Mark(start.index + len(kept), start.line + lines, column + (0 if lines else start.column))
 
     def _alias(self, event: Any, frame: _Frame | None) -> None:
         raise self._stop(event, f"*{event.anchor} repeats another part of the file.",

@@ -15,7 +15,7 @@ from plumbrule.reading.mistaken import bare
 from plumbrule.reading.notation import KINDS, MEASURE_ON_SITE, Measure, NotAQuantity, measure, parse, pattern
 
 __all__ = [
-    "MEASURE_ON_SITE", "Angle", "Area", "AreaLoad", "Date", "Density", "Expansion", "Force", "Grit", "GritSize", "Length",
+    "MEASURE_ON_SITE", "NotationOf", "Angle", "Area", "AreaLoad", "Date", "Density", "Expansion", "Force", "Grit", "GritSize", "Length",
     "LineLoad", "LineOrAreaLoad", "Load", "Mass", "Measure", "Name", "NotAQuantity", "Percent", "ScrewSize",
     "SignedLength", "Size", "Stress", "Temperature", "Time", "Volume", "definitions", "measure", "parse",
 ]  # fmt: skip
@@ -48,7 +48,7 @@ def _load(value: float, over_area: bool) -> Load:
     return Load(value, over_area=over_area)
 
 
-class _Written:
+class NotationOf:
     """Annotation that reads one notation. Compared by identity, since pydantic wants metadata hashable."""
 
     __slots__ = ("name", "read")
@@ -64,7 +64,7 @@ class _Written:
         return {NAMED: self.name}
 
 
-def _quantity(kind: str) -> _Written:
+def _quantity(kind: str) -> NotationOf:
     waits = KINDS[kind].may_wait
 
     def read(value: Any) -> float | None:
@@ -75,17 +75,17 @@ def _quantity(kind: str) -> _Written:
         except NotAQuantity as mistake:
             raise refused(mistake) from None
 
-    return _Written(kind, read)
+    return NotationOf(kind, read)
 
 
-def _label(name: str, read: Callable[[Any], Any]) -> _Written:
+def _label(name: str, read: Callable[[Any], Any]) -> NotationOf:
     def checked(value: Any) -> Any:
         try:
             return read(value)
         except NotAQuantity as mistake:
             raise refused(mistake) from None
 
-    return _Written(name, checked)
+    return NotationOf(name, checked)
 
 
 def _line_or_area_load(value: Any) -> Load:
@@ -161,3 +161,17 @@ def definitions() -> dict[str, dict[str, Any]]:
         "pattern": labels.NAME,
     }
     return made
+
+
+_LABEL_EXAMPLES = {
+    "line or area load": "20 lbf/ft or 100 lbf/ft2",
+    "screw size": "No. 10",
+    "grit": "150 or P150",
+    "date": '"2026-03-02"',
+    "name": "a name like seat-1",
+}
+
+
+def examples(name: str) -> str:
+    """How a notation is written, for a sentence that begins with `Write`."""
+    return " or ".join(KINDS[name].examples[:2]) if name in KINDS else _LABEL_EXAMPLES[name]

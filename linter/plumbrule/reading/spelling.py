@@ -38,6 +38,8 @@ def offer(word: str, words: Iterable[str], quote: str = "`") -> str:
     known = list(dict.fromkeys(words))
     close = near(word, known, most=1)
     said = f"Did you mean {quote}{close[0]}{quote}?" if close else ""
+    if len(known) == 1:
+        return f"Write {known[0]}."
     if len(known) <= MOST_LISTED:
         return f"{said} Write {_listed(known)}.".strip()
     few = near(word, known, most=5)
@@ -47,8 +49,6 @@ def offer(word: str, words: Iterable[str], quote: str = "`") -> str:
 
 
 def _listed(words: list[str]) -> str:
-    if len(words) == 1:
-        return words[0]
     return f"{', '.join(words[:-1])} or {words[-1]}"
 
 
