@@ -1,0 +1,165 @@
+"""The rows of the shipped tables as typed values in SI, each with where it is from and on what footing."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+Basis = Literal["published", "common practice", "from memory"]
+FastenerKind = Literal["wood screw", "lag screw"]
+Forming = Literal["hot rolled", "cold formed", "extruded", "unknown"]
+
+
+@dataclass(frozen=True, slots=True)
+class Framing:
+    """A species group of framing lumber. `gravity` is oven-dry, for the fastener formulas only. Moduli and stresses
+    (MPa, No. 2, before any factor) are None where the table has none: they are then not known, not zero."""
+
+    name: str
+    gravity: float
+    elastic_modulus: float | None
+    bending: float | None
+    shear: float | None
+    bearing_across: float | None
+    source: str
+    basis: Basis
+
+
+@dataclass(frozen=True, slots=True)
+class Board:
+    """A board species: averages of clear wood at 12 % moisture (MPa), which are no design values. None: not known."""
+
+    name: str
+    gravity: float
+    rupture: float | None
+    elastic_modulus: float | None
+    compression_along: float | None
+    compression_across: float | None
+    shear: float | None
+    tension_across: float | None
+    group: str | None
+    swell_radial: float | None
+    swell_tangential: float | None
+    source: str
+    basis: Basis
+
+
+@dataclass(frozen=True, slots=True)
+class Fastener:
+    """A lag or wood screw of a published size. Lengths in mm, `bending_yield` in MPa.
+
+    `tip` is the tapered part: tabulated for a lag screw, two diameters for a wood screw. `head` is the across-flats
+    width of a hex lag or the round head diameter of the wood screw table; None where no figure is published.
+    """
+
+    kind: FastenerKind
+    size: str
+    diameter: float
+    root_diameter: float
+    tip: float
+    bending_yield: float
+    head: float | None
+    head_height: float | None
+    source: str
+    basis: Basis
+
+
+@dataclass(frozen=True, slots=True)
+class Steel:
+    """A metal: least yield and tensile stress, MPa. Only `carbon steel` has published screw and hole strengths here."""
+
+    name: str
+    yield_stress: float
+    ultimate: float
+    metal: Literal["carbon steel", "stainless steel", "aluminium"]
+    formed: Forming
+    source: str
+    basis: Basis
+
+
+@dataclass(frozen=True, slots=True)
+class Dressed:
+    """Dry dressed lumber: thickness and width, mm."""
+
+    name: str
+    thickness: float
+    width: float
+    source: str
+    basis: Basis
+
+
+@dataclass(frozen=True, slots=True)
+class AngleRow:
+    """A published hot-rolled angle, mm based. x runs along the short leg; `to_toe` is from the back of a leg to the
+    toe of its fillet. Properties beyond size and weight are None for bar sizes, which are published by weight only."""
+
+    name: str
+    long_leg: float
+    short_leg: float
+    thickness: float
+    mass_per_length: float
+    area: float | None
+    second_moment_x: float | None
+    modulus_x: float | None
+    centroid_y: float | None
+    second_moment_y: float | None
+    modulus_y: float | None
+    centroid_x: float | None
+    least_radius: float | None
+    plastic_modulus_x: float | None
+    torsion_constant: float | None
+    to_toe: float | None
+    source: str
+    basis: Basis
+
+
+@dataclass(frozen=True, slots=True)
+class Clearance:
+    """Clearance holes for one size, mm."""
+
+    size: str
+    diameter: float
+    close: float
+    normal: float
+    loose: float
+    source: str
+    basis: Basis
+
+
+@dataclass(frozen=True, slots=True)
+class Washer:
+    """A plain washer, mm: basic size, with the thickest and thinnest that the standard lets through."""
+
+    size: str
+    inside: float
+    outside: float
+    thickness: float
+    thickest: float
+    thinnest: float
+    source: str
+    basis: Basis
+
+
+@dataclass(frozen=True, slots=True)
+class FlatHead:
+    """A countersunk head: diameters over the sharp edge, height, mm; included angle in degrees."""
+
+    size: str
+    diameter: float
+    head_most: float
+    head_least: float | None
+    height: float
+    angle: float
+    source: str
+    basis: Basis
+
+
+@dataclass(frozen=True, slots=True)
+class BoltEdge:
+    """Least edge distance for a bolt, centre of a standard hole, mm."""
+
+    size: str
+    diameter: float
+    edge: float
+    source: str
+    basis: Basis
