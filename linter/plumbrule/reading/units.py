@@ -40,6 +40,7 @@ TEMPERATURE = Dimension(temperature=1)
 EXPANSION = NUMBER.over(TEMPERATURE)
 ANGLE = Dimension(angle=1)
 SECOND_MOMENT = AREA.times(AREA)
+COMPLIANCE = LENGTH.over(FORCE)
 
 INCH = 25.4
 FOOT = 304.8
@@ -97,6 +98,8 @@ _UNITS = (
     Unit("N/m", LINE_LOAD, 1e-3),
     Unit("lbf/in", LINE_LOAD, POUND_FORCE / INCH),
     Unit("lbf/ft", LINE_LOAD, POUND_FORCE / FOOT),
+    Unit("mm/N", COMPLIANCE, 1.0),
+    Unit("in/lbf", COMPLIANCE, INCH / POUND_FORCE),
     Unit("MPa", STRESS, 1.0),
     Unit("kPa", STRESS, 1e-3),
     Unit("psi", STRESS, POUND_FORCE / INCH**2),
