@@ -145,9 +145,7 @@ class Maker:
         if self.random.random() < 0.6:
             return self._named(ListOf(kind))
         items = [self._one(kind, depth - 1) for _ in range(self.random.randint(1, 3))]
-        return self._plain(
-            f"[{', '.join(item.ours for item in items)}]", f"[{', '.join(item.cel for item in items)}]"
-        )
+        return self._plain(f"[{', '.join(item.ours for item in items)}]", f"[{', '.join(item.cel for item in items)}]")
 
     def _one(self, kind: Number | Word | Truth, depth: int) -> Pair:
         if isinstance(kind, Number):
@@ -159,17 +157,25 @@ class Maker:
     def _word(self, kind: Word) -> Pair:
         if self.item is not None and self.item[1] == kind:
             return self._plain(self.item[0])
-        return self._plain("leg") if self.random.random() < 0.1 else self._plain(f'"{self.random.choice(kind.allowed)}"')
+        return (
+            self._plain("leg") if self.random.random() < 0.1 else self._plain(f'"{self.random.choice(kind.allowed)}"')
+        )
 
     def _truth(self, depth: int) -> Pair:
         pick = self.random.randint(0, 12) if depth > 0 else self.random.choice((0, 1, 9))
         if pick == 0:
-            return self._named(Truth()) if self.random.random() < 0.8 else self._plain(self.random.choice(("true", "false")))
+            return (
+                self._named(Truth())
+                if self.random.random() < 0.8
+                else self._plain(self.random.choice(("true", "false")))
+            )
         if pick == 1:
             return self._about_words()
         if pick in (2, 3, 4):
             operator = self.random.choice(("&&", "||"))
-            return self._join(operator, self._truth(depth - 1), self._truth(depth - 1), _AND if operator == "&&" else _OR)
+            return self._join(
+                operator, self._truth(depth - 1), self._truth(depth - 1), _AND if operator == "&&" else _OR
+            )
         if pick == 5:
             inner = self._at(self._truth(depth - 1), _ATOM)
             return Pair(f"!{inner.ours}", f"!{inner.cel}", _SIGN)
@@ -193,12 +199,18 @@ class Maker:
 
     def _about_words(self) -> Pair:
         operator = self.random.choice(("==", "!="))
-        text = self.random.choice(
-            (
-                f'leg {operator} "wall"', *self._about_item(operator), f'"seat" {operator} leg', f"leg {operator} facing", f"label {operator} leg",
-                'leg in ["wall", "seat"]', "leg in rows", '"wall" in rows', f'(dry ? leg : facing) {operator} "down"',
-            )
-        )  # fmt: skip
+        texts = (
+            f'leg {operator} "wall"',
+            f'"seat" {operator} leg',
+            f"leg {operator} facing",
+            f"label {operator} leg",
+            'leg in ["wall", "seat"]',
+            "leg in rows",
+            '"wall" in rows',
+            f'(dry ? leg : facing) {operator} "down"',
+            *self._about_item(operator),
+        )
+        text = self.random.choice(texts)
         return Pair(text, text, _COMPARISON)
 
     def _about_item(self, operator: str) -> tuple[str, ...]:
@@ -214,9 +226,7 @@ class Maker:
         body = self._truth(depth - 1)
         self.item = None
         name = self.random.choice(("all", "exists"))
-        return self._plain(
-            f"{listed.ours}.{name}(item, {body.ours})", f"{listed.cel}.{name}(item, {body.cel})"
-        )
+        return self._plain(f"{listed.ours}.{name}(item, {body.ours})", f"{listed.cel}.{name}(item, {body.cel})")
 
 
 UNIT_VALUES = {name: unit.factor for name, unit in CONSTANTS.items()}

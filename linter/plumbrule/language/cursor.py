@@ -54,9 +54,5 @@ class Cursor:
                 f'"{token.text}" stands right after a number.', before.start, token.end,
                 f'Write "{before.text} * {unit}".',
             )  # fmt: skip
-        if (before is not None and before.text == ".") or token.text == ".":
-            return BadExpression(
-                "A point stands where none can.", token.start, token.end, "Write a number as 1.0 or 0.5."
-            )
         written = self.text[token.start : token.end]
         return BadExpression(f"{written} cannot stand here.", token.start, token.end, "")

@@ -20,6 +20,7 @@ from plumbrule.language.nodes import (
     Unary,
     UnitName,
     reads,
+    walk,
 )
 from plumbrule.language.tree import parse
 from plumbrule.language.work import compile_
@@ -27,7 +28,7 @@ from plumbrule.language.work import compile_
 _SIGNS = {
     "*": "×", "-": "−", "<=": "≤", ">=": "≥", "==": "=", "!=": "≠", "&&": "and", "||": "or",
 }  # fmt: skip
-_CHOICE, _OR, _AND, _COMPARISON, _SUM, _PRODUCT, _SIGN, _POWER, _ATOM = range(9)
+_CHOICE, _OR, _AND, _COMPARISON, _SUM, _FRACTION, _PRODUCT, _SIGN, _POWER, _ATOM = range(10)
 _LEVELS = {
     "||": _OR, "&&": _AND, "+": _SUM, "-": _SUM, "*": _PRODUCT, "/": _PRODUCT, "^": _POWER,
 }  # fmt: skip
@@ -51,10 +52,10 @@ def rework(formula: str, numbers: Mapping[str, float]) -> float:
     has no finite value.
     """
     node = parse(formula, formula=True)
-    for name in sorted(reads(node)):
-        if name not in numbers:
-            at = formula.find(name)
-            raise BadExpression(f'"{name}" has no number.', at, at + len(name), "Give every symbol one.")
+    wanting = reads(node) - numbers.keys()
+    if wanting:
+        first = next(part for part in walk(node) if isinstance(part, Name) and part.name in wanting)
+        raise BadExpression(f'"{first.name}" has no number.', first.start, first.end, "Give every symbol one.")
     result = compile_(node, formula=True)(dict(numbers))
     if not isinstance(result, int | float) or isinstance(result, bool):
         raise CannotWork(f"{formula} is not a number.")
@@ -90,7 +91,8 @@ def _show(node: Node, values: Mapping[str, str]) -> tuple[str, int]:
 
 def _unary(node: Unary, values: Mapping[str, str]) -> str:
     if node.operator == "!":
-        return f"not {_at(node.operand, values, _POWER)}"
+        twice = isinstance(node.operand, Unary) and node.operand.operator == "!"
+        return f"not {_at(node.operand, values, _SIGN if twice else _POWER)}"
     return f"−{_at(node.operand, values, _POWER)}"
 
 
@@ -121,9 +123,12 @@ def _at(node: Node, values: Mapping[str, str], level: int) -> str:
 
 
 def _tightness(text: str) -> int:
-    """A bare number or word stands anywhere; a number with a unit is like a product; a fraction, a sum."""
+    """A bare number or word stands anywhere, a number with a unit anywhere but under a power. A mixed fraction reads as
+    one only between spaces (`2-1/2 in + 1/4 in`), and so does a unit with a stroke in it."""
     if _PLAIN.fullmatch(text) or text.startswith(('"', "[")):
         return _ATOM
     if _WITH_UNIT.fullmatch(text):
         return _SIGN
-    return _SUM if text[:1] in ("-", "−") or text[:1].isdigit() else _ATOM
+    if text.startswith(("-", "−")):
+        return _SUM
+    return _FRACTION if text[:1].isdigit() else _ATOM

@@ -114,8 +114,6 @@ class _Parser(Cursor):
             level = _LEVELS.get(operator, 0)
             if level < weakest:
                 return node
-            if level == _COMPARISON and compared is not None:
-                raise self.chained(compared)
             sign = self.next
             self.at += 1
             if operator == "in" and self.next.kind in ("end", "sign") and self.next.text not in ("[", "("):
@@ -123,6 +121,8 @@ class _Parser(Cursor):
                     '"in" asks whether something is in a list, and no list follows.', sign.start, sign.end,
                     'For inches write "* inch".',
                 )  # fmt: skip
+            if level == _COMPARISON and compared is not None:
+                raise self.chained(compared, sign)
             right = self.chain(level + 1)
             node = Binary(operator, node, right, node.start, right.end)
             compared = node if level == _COMPARISON else None
@@ -133,8 +133,7 @@ class _Parser(Cursor):
             return token.text
         return ""
 
-    def chained(self, first: Binary) -> BadExpression:
-        sign = self.next
+    def chained(self, first: Binary, sign: Token) -> BadExpression:
         middle = self.text[first.right.start : first.right.end]
         return BadExpression(
             "Comparisons cannot be chained.",
@@ -172,6 +171,9 @@ class _Parser(Cursor):
     def member(self) -> Node:
         node = self.primary()
         while self.takes("."):
+            point = self.tokens[self.at - 1]
+            if isinstance(node, Numeral):
+                raise BadExpression("A point stands where none can.", point.start, point.end, "Write 1.0 or 0.5.")
             node = self.macro(node)
         if self.next.kind == "sign" and self.next.text == "[":
             raise BadExpression(
