@@ -31,6 +31,7 @@ def inspect(
     counts = dict.fromkeys(("holds", "breaks", "not inspected", "allowed", "failed"), 0)
     does_not_apply = 0
     findings: list[Finding] = []
+    held: set[tuple[str, str]] = set()
     allowances = Allowances(departures, today)
     spent: dict[str, float] = {}
     for rule in rulebook.rules:
@@ -42,8 +43,9 @@ def inspect(
                 does_not_apply += 1
             elif judgement.verdict == "holds":
                 counts["holds"] += 1
+                held.add((rule.id, row.part))
             else:
-                finding = allowances.apply(_finding(rule, row, judgement, system))
+                finding = allowances.apply(finding_of(rule, row, judgement, system))
                 counts[finding.verdict] += 1
                 findings.append(finding)
         if timing:
@@ -63,11 +65,13 @@ def inspect(
         ),
         about_departures=allowances.notes(),
         assumed=tuple(sorted(assumed.items())),
+        held=tuple(sorted(held)),
         milliseconds=spent,
     )
 
 
-def _finding(rule: Rule, row: Row, judgement: Judgement, system: str) -> Finding:
+def finding_of(rule: Rule, row: Row, judgement: Judgement, system: str) -> Finding:
+    """A judgement made into a finding, with its sentence and its place. The rule must apply to the row."""
     assert judgement.verdict is not None
     level = "stop-work" if judgement.verdict == "failed" else rule.level
     unit = rule.unit

@@ -81,11 +81,13 @@ class Tally:
 @dataclass(frozen=True, slots=True)
 class Inspection:
     """All of one plan. `findings` are what breaks, fails or is allowed, worst first; `not_inspected` stands beside
-    them, as loud; `assumed` are the worse cases that were taken where the plan is silent: plan pointer and sentence."""
+    them, as loud; `assumed` are the worse cases that were taken where the plan is silent: plan pointer and sentence.
+    `held` are the rules that held somewhere on a part: rule and part, in order."""
 
     findings: tuple[Finding, ...]
     not_inspected: tuple[Finding, ...]
     tally: Tally
     about_departures: tuple[DepartureNote, ...] = ()
     assumed: tuple[tuple[str, str], ...] = ()
+    held: tuple[tuple[str, str], ...] = ()
     milliseconds: dict[str, float] = field(default_factory=dict)
