@@ -42,7 +42,9 @@ def refuse(path: str, found: str, write: str, place: Place = NOWHERE, pointer: s
 def decode(source: bytes, path: str) -> str:
     """The text of `source` without its byte order mark. Raises Unreadable with what was found instead of UTF-8 text."""
     if len(source) > LARGEST:
-        raise refuse(path, f"The file has {len(source):,} bytes.", f"A plan has at most {LARGEST:,}: is this the right file?")
+        raise refuse(
+            path, f"The file has {len(source):,} bytes.", f"A plan has at most {LARGEST:,}: is this the right file?"
+        )
     for start, name in _ENCODINGS:
         if source.startswith(start):
             raise _encoded(path, name)
@@ -63,7 +65,13 @@ def decode(source: bytes, path: str) -> str:
                 place_at(text, found.start()),
             )  # fmt: skip
         faults = [
-            Fault(path, place_at(text, hit.start()), "", f"{_named(hit[0])} stands here, which cannot be seen.", "Delete it.")
+            Fault(
+                path,
+                place_at(text, hit.start()),
+                "",
+                f"{_named(hit[0])} stands here, which cannot be seen.",
+                "Delete it.",
+            )
             for hit, _ in zip(_REFUSED.finditer(text), range(20), strict=False)
         ]
         raise Unreadable(faults)

@@ -36,7 +36,9 @@ def load(path: Path) -> bytes:
             raise refuse(name, "This is not an ordinary file but a pipe or a device.", "Name a text file.")
         if about.st_size > LARGEST:
             raise refuse(
-                name, f"The file has {about.st_size:,} bytes.", f"A plan has at most {LARGEST:,}: is this the right file?"
+                name,
+                f"The file has {about.st_size:,} bytes.",
+                f"A plan has at most {LARGEST:,}: is this the right file?",
             )
         try:
             return file.read(LARGEST + 1)

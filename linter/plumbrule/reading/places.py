@@ -8,7 +8,7 @@ built, so a hostile file costs no more than it is long.
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping, Set
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any, NamedTuple
@@ -62,6 +62,10 @@ class Spots(Mapping[str, Spot]):
 
     def __contains__(self, pointer: object) -> bool:
         return pointer in self._stretches
+
+    def only(self, pointers: Set[str]) -> Spots:
+        """These places alone."""
+        return Spots({pointer: stretch for pointer, stretch in self._stretches.items() if pointer in pointers})
 
 
 def _place(start: Any, end: Any) -> Place:
@@ -348,9 +352,7 @@ class _Builder:
     def _fault(self, event: Any, pointer: str, found: str, write: str) -> None:
         self.faults.append(Fault(self.path, _place(event.start_mark, event.end_mark), pointer, found, write))
 
-    def _stop(
-        self, event: Any, found: str, write: str, place: Place | None = None, pointer: str = ""
-    ) -> Unreadable:
+    def _stop(self, event: Any, found: str, write: str, place: Place | None = None, pointer: str = "") -> Unreadable:
         """Nothing after this can be read: the faults so far and this one."""
         at = place or _place(event.start_mark, event.end_mark)
         self.faults.append(Fault(self.path, at, pointer, found, write))

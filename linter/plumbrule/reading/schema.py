@@ -5,9 +5,9 @@ from __future__ import annotations
 from typing import Any
 
 from pydantic import BaseModel
-from pydantic.json_schema import GenerateJsonSchema, JsonSchemaMode, JsonSchemaValue
-from pydantic_core import CoreSchema
+from pydantic.json_schema import GenerateJsonSchema, JsonSchemaValue
 
+from plumbrule.reading.described import descriptions
 from plumbrule.reading.quantities import NAMED, definitions
 
 DIALECT = "https://json-schema.org/draft/2020-12/schema"
@@ -27,11 +27,26 @@ class _Generator(GenerateJsonSchema):
     def nullable_schema(self, schema: Any) -> JsonSchemaValue:
         return self.generate_inner(schema["schema"])
 
+    # A default of a quantity is in SI, which nobody may write; words, numbers and truths are as they are written.
     def default_schema(self, schema: Any) -> JsonSchemaValue:
-        return self.generate_inner(schema["schema"])
+        made = self.generate_inner(schema["schema"])
+        default = schema.get("default")
+        if NAMED in made or not isinstance(default, (str, bool, int)):
+            return made
+        return {**made, "default": default}
 
-    def generate(self, schema: CoreSchema, mode: JsonSchemaMode = "validation") -> JsonSchemaValue:
-        return super().generate(schema, mode)
+    def dict_schema(self, schema: Any) -> JsonSchemaValue:
+        made = super().dict_schema(schema)
+        if "keys_schema" in schema and NAMED in (named := self.generate_inner(schema["keys_schema"])):
+            made["propertyNames"] = named
+        return made
+
+    def model_schema(self, schema: Any) -> JsonSchemaValue:
+        made = super().model_schema(schema)
+        for key, text in descriptions(schema["cls"]).items():
+            if key in made.get("properties", {}):
+                made["properties"][key] = {"description": text, **made["properties"][key]}
+        return made
 
 
 def schema(kind: type[BaseModel], name: str = "") -> dict[str, Any]:

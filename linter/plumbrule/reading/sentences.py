@@ -54,7 +54,9 @@ def example(wanted: Any) -> str:
         return "a list like [a, b]"
     if origin is dict:
         return "parts by name, or {} if there are none"
-    return {str: "a line of text", int: "a whole number", float: "a number", bool: "true or false"}.get(core, "its value")
+    return {str: "a line of text", int: "a whole number", float: "a number", bool: "true or false"}.get(
+        core, "its value"
+    )
 
 
 def say(error: dict[str, Any], wanted: Any, key: str) -> tuple[str, str]:
@@ -98,7 +100,9 @@ def word(value: Any, allowed: list[Any], key: str) -> tuple[str, str]:
             f"{_capital(shown(value))} stands where a word is needed.",
             offer("", texts, quote="") if len(texts) <= 12 else f"Write a word, such as {', '.join(texts[:5])}.",
         )
-    found = f"{shown(value)} is not {_article(key)} {key}." if key in _NOUNS else f"{shown(value)} is no word for `{key}`."
+    found = (
+        f"{shown(value)} is not {_article(key)} {key}." if key in _NOUNS else f"{shown(value)} is no word for `{key}`."
+    )
     if len(texts) > 12 and (close := near(value, texts, most=2)):
         return found, f"Did you mean {' or '.join(close)}?"
     return found, offer(value, texts, quote="")
@@ -176,8 +180,9 @@ def _group(value: Any, wanted: Any) -> tuple[str, str]:
 def _text(value: Any) -> tuple[str, str]:
     if isinstance(value, (bool, int, float)):
         plain = shown(value).strip("`")
-        return f"{plain} is read as {'true or false' if isinstance(value, bool) else 'a number'}, and text is needed.", (
-            f'Put it in quotes: "{plain}".'
+        return (
+            f"{plain} is read as {'true or false' if isinstance(value, bool) else 'a number'}, and text is needed.",
+            (f'Put it in quotes: "{plain}".'),
         )
     return f"{_capital(shown(value))} stands here.", "A line of text is needed here."
 

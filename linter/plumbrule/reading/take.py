@@ -61,7 +61,9 @@ def _faults(kind: type[BaseModel], document: Document, raw: list[Any]) -> list[F
     errors, faults = _one_branch(kind, document, errors)
     blank = {pointer: shape.trail(kind, _steps(document, pointer)) for pointer in document.empty}
     for pointer, way in blank.items():
-        special = [e for e in errors if build(e.path) == pointer and e.type == "written" and "bare #" in str(e.raw["ctx"])]
+        special = [
+            e for e in errors if build(e.path) == pointer and e.type == "written" and "bare #" in str(e.raw["ctx"])
+        ]
         name = str(way.path[-1]) if way.path and isinstance(way.path[-1], str) else ""
         found, write = sentences.say(special[0].raw, way.wanted, name) if special else sentences.empty(name, way.wanted)
         if name and found.startswith("The size"):
@@ -108,9 +110,7 @@ def _one_branch(kind: type[BaseModel], document: Document, errors: list[_Error])
         point = split[0]
         here = [each for each in errors if any(each.path[:depth] == point for depth, _ in each.branches)]
         rest = [each for each in errors if each not in here]
-        fitting = {
-            label: [each for each in here if (len(point), label) in each.branches] for label in points[point]
-        }
+        fitting = {label: [each for each in here if (len(point), label) in each.branches] for label in points[point]}
         deeper = {label: some for label, some in fitting.items() if all(len(e.path) > len(point) for e in some)}
         if deeper:
             kept = min(deeper.values(), key=len)
@@ -143,7 +143,9 @@ def _meant(errors: list[_Error], faults: list[Fault], document: Document) -> set
         found, write, key = sentences.unknown_key(name, build(above), each.inside, hints)
         meant.add((above, key))
         if name in hints:
-            meant |= {(at, wanting) for at, wanting in missing if at == above and wanting in re.split("[^A-Za-z0-9_]+", write)}
+            meant |= {
+                (at, wanting) for at, wanting in missing if at == above and wanting in re.split("[^A-Za-z0-9_]+", write)
+            }
         pointer = build(each.path)
         faults.append(Fault(document.path, document.key_place(pointer), pointer, found, write))
     return meant
@@ -203,7 +205,13 @@ def _truths(pointer: str, value: Any, made: Any) -> list[tuple[str, bool, Any]]:
         by_key = {info.alias or name: name for name, info in fields.items()}
         for key, inner in value.items():
             if isinstance(inner, (bool, dict, list)):
-                below = getattr(made, by_key[key], None) if key in by_key else made.get(key) if isinstance(made, dict) else None
+                below = (
+                    getattr(made, by_key[key], None)
+                    if key in by_key
+                    else made.get(key)
+                    if isinstance(made, dict)
+                    else None
+                )
                 found += _truths(join(pointer, key), inner, below)
     elif isinstance(value, list):
         for index, inner in enumerate(value):

@@ -146,5 +146,7 @@ def si_unit(dimension: Dimension) -> str:
 
 
 _SI: dict[Dimension, str] = {
-    unit.dimension: unit.symbol for unit in reversed(_UNITS) if unit.factor == 1.0 and not unit.offset and unit.symbol != "%"
+    unit.dimension: unit.symbol
+    for unit in reversed(_UNITS)
+    if unit.factor == 1.0 and not unit.offset and unit.symbol != "%"
 }
