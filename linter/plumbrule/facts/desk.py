@@ -98,7 +98,7 @@ class Desk:
 
     def need_all(self, *sources: Input) -> None:
         """Raises one Missing that names everything wanting among `sources`."""
-        wanting = []
+        wanting: list[str] = []
         for source in sources:
             self._note(source)
             if source.value is None:

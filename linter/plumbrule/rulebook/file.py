@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Annotated, Any, ClassVar, Literal
 
-from pydantic import BaseModel, ConfigDict, Field, StringConstraints
+from pydantic import Field, StringConstraints
 
+from plumbrule.reading.model import Listed, Written
 from plumbrule.rulebook.rule import Basis, Level, Signal
 
 Sentence = Annotated[str, StringConstraints(min_length=8, max_length=2000, strip_whitespace=True)]
@@ -15,14 +17,10 @@ Text = Annotated[str, StringConstraints(min_length=1, max_length=400, strip_whit
 Scalar = float | str
 
 
-class _Part(BaseModel):
-    model_config = ConfigDict(extra="forbid", frozen=True)
-
-
-class RequireFile(_Part):
+class RequireFile(Written):
     """What must be so: a measure within bounds, or a truth about words."""
 
-    HINTS: ClassVar[dict[str, str]] = {
+    HINTS: ClassVar[Mapping[str, str]] = {
         "max": "Write at_most.",
         "min": "Write at_least.",
         "less_than": "Write at_most: a measure on its limit holds.",
@@ -32,12 +30,14 @@ class RequireFile(_Part):
     measure: Text | None = Field(None, description="expression over the fields of the row that gives a number")
     at_least: Text | float | None = Field(None, description="expression for the lower limit")
     at_most: Text | float | None = Field(None, description="expression for the upper limit")
-    between: tuple[Text | float, Text | float] | None = Field(None, description="lower and upper limit")
+    between: Annotated[Listed[Text | float], Field(min_length=2, max_length=2)] | None = Field(
+        None, description="lower and upper limit"
+    )
     that: Text | None = Field(None, description="expression that must be true; for words, truths and lists")
     called: Text | None = Field(None, description="what the measure is called in print")
 
 
-class SettingFile(_Part):
+class SettingFile(Written):
     """A limit that a house may move, within a range."""
 
     value: Scalar = Field(description="a number, or a quantity with its unit: 1/8 in")
@@ -46,7 +46,7 @@ class SettingFile(_Part):
     says: Sentence = Field(description="what the setting means")
 
 
-class CitationFile(_Part):
+class CitationFile(Written):
     """On whose authority."""
 
     id: RuleName = Field(description="a publication of rules/sources.yaml")
@@ -54,25 +54,25 @@ class CitationFile(_Part):
     basis: Basis = Field(description="whether the text was seen, is a rule of the trade, or was recalled")
 
 
-class CautionFile(_Part):
+class CautionFile(Written):
     """What to look out for."""
 
     signal: Signal = Field(description="signal word as ANSI Z535.4 defines it")
     text: Sentence
 
 
-class RemedyFile(_Part):
+class RemedyFile(Written):
     """An input worth trying, and which way."""
 
     change: FieldName = Field(description="a field of the row")
     go: Text = Field(description="smaller, larger, or the word to put there")
 
 
-class ExampleFile(_Part):
+class ExampleFile(Written):
     """A base plan, a patch to it, and where the rule must then say what."""
 
     plan: Annotated[str, StringConstraints(pattern=r"^[a-z0-9-]+$", max_length=60)]
-    patch: list[dict[str, Any]] = Field(default_factory=list, description="RFC 6902 operations")
+    patch: Listed[dict[str, Any]] = Field((), description="RFC 6902 operations")
     at: Text = Field(description="pointer of the row that is judged, or of its part")
     row: Text | None = Field(None, description="label of the row where several stand at one pointer")
     measure: Scalar | None = Field(None, description="what the rule must measure, worked out without this program")
@@ -81,16 +81,16 @@ class ExampleFile(_Part):
     note: Text | None = None
 
 
-class ExamplesFile(_Part):
+class ExamplesFile(Written):
     """Examples are tests: each is inspected and must come out as it says."""
 
-    breaks: list[ExampleFile] = Field(min_length=1)
-    holds: list[ExampleFile] = Field(min_length=1)
-    limit: list[ExampleFile] = Field(default_factory=list)
-    unknown: list[ExampleFile] = Field(default_factory=list)
+    breaks: Listed[ExampleFile] = Field(min_length=1)
+    holds: Listed[ExampleFile] = Field(min_length=1)
+    limit: Listed[ExampleFile] = ()
+    unknown: Listed[ExampleFile] = ()
 
 
-class RuleFile(_Part):
+class RuleFile(Written):
     """One rule of the rulebook."""
 
     rule: RuleName
@@ -103,16 +103,16 @@ class RuleFile(_Part):
     settings: dict[FieldName, SettingFile] = Field(default_factory=dict)
     says: Sentence
     why: Annotated[str, StringConstraints(min_length=60, max_length=2000, strip_whitespace=True)]
-    sources: list[CitationFile] = Field(min_length=1)
+    sources: Listed[CitationFile] = Field(min_length=1)
     caution: CautionFile
     defer: Sentence
-    remedies: list[RemedyFile] = Field(default_factory=list)
+    remedies: Listed[RemedyFile] = ()
     examples: ExamplesFile
     since: Annotated[str, StringConstraints(pattern=r"^[0-9]+\.[0-9]+\.[0-9]+$")]
     trial: bool = False
 
 
-class SourceFile(_Part):
+class SourceFile(Written):
     """One publication."""
 
     title: Sentence
@@ -120,7 +120,7 @@ class SourceFile(_Part):
     where: Text = Field(description="where a reader can get it")
 
 
-class Bibliography(_Part):
+class Bibliography(Written):
     """rules/sources.yaml"""
 
     sources: dict[RuleName, SourceFile]

@@ -7,8 +7,8 @@ from pathlib import Path
 
 from plumbrule.catalogue.rows import CATALOGUE
 from plumbrule.reading.fault import NOWHERE, Fault, Unreadable
-from plumbrule.reading.places import Document, read_file
 from plumbrule.reading.notation import NotAQuantity
+from plumbrule.reading.places import Document, read_file
 from plumbrule.reading.spelling import nearest
 from plumbrule.reading.take import take
 from plumbrule.rulebook.file import Bibliography, RuleFile
