@@ -32,7 +32,7 @@ class Finding:
 
     `measure`, `limit` and `margin` are in SI, in `unit`; they are None for a rule about words and wherever nothing was
     compared. `bound` says which way the limit works. `missing` are the plan pointers to fill in, `reason` is why a rule
-    failed or why the published formulas say nothing. `level` is the level in force (house, trial and departure applied).
+    failed or why the published formulas say nothing. `level` is the level in force: house and trial applied.
     """
 
     rule: Rule

@@ -59,7 +59,8 @@ def load_compiled(folder: Path) -> tuple[list[Rule], dict[str, Source], str] | N
 def _rule_to_data(rule: Rule) -> dict[str, Any]:
     return {
         "id": rule.id, "trade": rule.trade, "title": rule.title, "level": rule.level, "looks_at": rule.looks_at,
-        "when": _expression_to_data(rule.when), "measure": _expression_to_data(rule.measure), "called": rule.measure_says,
+        "when": _expression_to_data(rule.when), "measure": _expression_to_data(rule.measure),
+        "called": rule.measure_says,
         "at_least": _expression_to_data(rule.bounds.at_least), "at_most": _expression_to_data(rule.bounds.at_most),
         "that": _expression_to_data(rule.that), "says": rule.says, "why": rule.why, "defer": rule.defer,
         "settings": [[s.name, s.unit, s.value, s.least, s.most, s.says, s.written] for s in rule.settings.values()],
