@@ -14,8 +14,8 @@ from plumbrule.rulebook.rule import Bounds, Caution, Rule
 
 TODAY = date(2026, 6, 1)
 RULE = Rule(
-    "hole-near-steel-edge", "steel", "A title", "stop-work", "hole", None, None, "", Bounds(None, None), None, {}, "says", "why", (),
-    Caution("NOTICE", "care"), "someone", (), "0.1.0", False, "mm", "x.yaml",
+    "hole-near-steel-edge", "steel", "A title", "stop-work", "hole", None, None, "", Bounds(None, None), None, {},
+    "says", "why", (), Caution("NOTICE", "care"), "someone", (), "0.1.0", False, "mm", "x.yaml",
 )  # fmt: skip
 ROW = Row("hole", "/angles/back/wall_holes", "/angles/back", "back W1", {}, {}, {}, {}, {}, {}, {})
 FINDING = Finding(RULE, "breaks", "stop-work", ROW, "/holes/pair/diameter", "text", 5.0, 6.0, -1.0, "mm", "at least")

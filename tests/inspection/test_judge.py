@@ -21,10 +21,10 @@ def a_rule(when=None, measure=None, at_least=None, at_most=None, that=None) -> R
         return expression(text, NAMES, Truth()) if text else None
 
     return Rule(
-        id="a-rule", trade="steel", title="A rule", level="correction", looks_at="hole", when=truth(when), measure=number(measure),
-        measure_says="", bounds=Bounds(number(at_least), number(at_most)), that=truth(that), settings={}, says="{row}", why="why",
-        sources=(), caution=Caution("NOTICE", "care"), defer="someone", remedies=(), since="0.1.0", on_trial=False, unit="mm",
-        path="a-rule.yaml",
+        id="a-rule", trade="steel", title="A rule", level="correction", looks_at="hole",
+        when=truth(when), measure=number(measure), measure_says="", bounds=Bounds(number(at_least), number(at_most)),
+        that=truth(that), settings={}, says="{row}", why="why", sources=(), caution=Caution("NOTICE", "care"),
+        defer="someone", remedies=(), since="0.1.0", on_trial=False, unit="mm", path="a-rule.yaml",
     )  # fmt: skip
 
 

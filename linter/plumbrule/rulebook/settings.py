@@ -21,7 +21,10 @@ def quantity(written: float | str) -> tuple[float, str, Number]:
 
 
 def setting(name: str, file: SettingFile) -> Setting:
-    """A setting as the rule file gives it. Raises NotAQuantity: a range in another dimension, or that leaves the value out."""
+    """A setting as the rule file gives it.
+
+    Raises NotAQuantity for a range of another dimension than the value's, or one that leaves the value out.
+    """
     value, unit, kind = quantity(file.value)
     ends: list[float | None] = []
     for end in (file.at_least, file.at_most):

@@ -1,4 +1,4 @@
-"""A rule explained by its own failing example: what it demands, what happens otherwise, the sum, and the sum put right."""
+"""A rule explained by its own failing example: what it demands, what happens otherwise, the sum, and the cure."""
 
 from __future__ import annotations
 
