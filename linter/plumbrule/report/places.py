@@ -1,0 +1,70 @@
+"""Where things are, as a reader finds them: file, line and column, the part's own name, and labels in a row."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from typing import NamedTuple
+
+from plumbrule.catalogue.fact import Row
+from plumbrule.reading.fault import Place
+from plumbrule.reading.places import Document
+from plumbrule.report.clean import one_line
+
+_ONE = {"boxes": "box", "studs": "stud"}
+
+
+class Where(NamedTuple):
+    """From 1, in code points; `end_column` is past the last character."""
+
+    line: int
+    column: int
+    end_line: int
+    end_column: int
+
+
+def where(document: Document, pointer: str) -> Where:
+    """The place of `pointer`: its value, or the key of the nearest thing above it that is written."""
+    place = document.place(pointer)
+    if pointer not in document.spots:
+        place = _head_of(document, pointer)
+    return Where(place.line + 1, place.column + 1, place.end_line + 1, place.end_column + 1)
+
+
+def _head_of(document: Document, pointer: str) -> Place:
+    while pointer and pointer not in document.spots:
+        pointer = pointer.rpartition("/")[0]
+    return document.key_place(pointer)
+
+
+def spot(document: Document, pointer: str) -> str:
+    """`alcove-seat.yaml:113:5`."""
+    found = where(document, pointer)
+    return f"{one_line(document.path)}:{found.line}:{found.column}"
+
+
+def words_of(pointer: str) -> str:
+    """The last names of a pointer as a person would say them: `wall holes / diameter`."""
+    names = [name.replace("~1", "/").replace("~0", "~") for name in pointer.split("/") if name]
+    return one_line(" / ".join(names[-2:]).replace("_", " ")) or "the plan"
+
+
+def part_name(pointer: str) -> str:
+    """The name of a part: `seat-back (angle)` for /angles/seat-back; `site` for what is no named part."""
+    names = [name.replace("~1", "/").replace("~0", "~") for name in pointer.split("/") if name]
+    if len(names) < 2:
+        return one_line(names[0]) if names else "the plan"
+    kind = _ONE.get(names[0], names[0].removesuffix("s")).replace("_", " ")
+    return one_line(f"{names[1]} ({kind})")
+
+
+def labels(rows: Iterable[Row]) -> str:
+    """The labels of rows, each once, ready to be printed on."""
+    return ", ".join(dict.fromkeys(one_line(row.label) for row in rows))
+
+
+def by_part(parts: Sequence[str]) -> dict[str, list[int]]:
+    """Positions by part, parts in the order in which they come first."""
+    grouped: dict[str, list[int]] = {}
+    for position, part in enumerate(parts):
+        grouped.setdefault(part, []).append(position)
+    return grouped

@@ -1,0 +1,88 @@
+"""What was not inspected and why, what to measure so that it can be, and what was taken as the worse case."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
+
+from plumbrule.inspection.types import Finding
+from plumbrule.report.clean import one_line
+from plumbrule.report.figures import many
+from plumbrule.report.paper import Paper
+from plumbrule.report.places import labels, spot, words_of
+
+if TYPE_CHECKING:
+    from plumbrule.inspection.examine import Examined
+
+
+@dataclass(slots=True)
+class Wanting:
+    """One thing to measure: its pointer, and the rules that wait for it with how many checks each."""
+
+    pointer: str
+    rules: dict[str, int] = field(default_factory=dict)
+
+
+def wanting(not_inspected: Sequence[Finding], to_measure: Sequence[str] = ()) -> list[Wanting]:
+    """Everything to measure, in the order of the findings; then what the plan itself marks `measure on site` though no
+    rule waits for it."""
+    things: dict[str, Wanting] = {}
+    for finding in not_inspected:
+        for pointer in finding.missing:
+            thing = things.setdefault(pointer, Wanting(pointer))
+            thing.rules[finding.rule.id] = thing.rules.get(finding.rule.id, 0) + finding.judgements()
+    for pointer in to_measure:
+        things.setdefault(pointer, Wanting(pointer))
+    return list(things.values())
+
+
+def unseen(paper: Paper, examined: Examined) -> None:
+    """Writes what was not inspected, as loud as what breaks."""
+    inspection = examined.inspection
+    found = inspection.not_inspected
+    things = wanting(found, examined.to_measure)
+    if not found:
+        paper.line("not inspected: nothing that these rules look at.")
+    else:
+        checks = sum(finding.judgements() for finding in found)
+        paper.line(f"NOT INSPECTED   {many(checks, 'check')} of {many(_rules(found), 'rule')}", "yellow", "bold")
+    if things:
+        _measure(paper, examined, things)
+    beyond = [finding for finding in found if finding.reason]
+    if beyond:
+        paper.blank()
+        paper.line("outside the rulebook: no published figure covers these, and none is guessed. Ask an engineer.")
+        for finding in beyond:
+            _beyond(paper, examined, finding)
+    if inspection.assumed:
+        paper.blank()
+        count = many(len(inspection.assumed), "thing")
+        was = "was" if len(inspection.assumed) == 1 else "were"
+        paper.line(f"{count} {was} taken as the worse case because the plan is silent (plumbrule workings --defaults):")
+        for pointer, says in inspection.assumed:
+            paper.line(f"{one_line(pointer)}   {one_line(says)}", indent=3, hang=3)
+
+
+def _measure(paper: Paper, examined: Examined, things: Sequence[Wanting]) -> None:
+    this = "this 1 thing" if len(things) == 1 else f"these {len(things)} things"
+    paper.line(f"measure {this} and run again:", "bold")
+    for number, thing in enumerate(things, 1):
+        paper.apart(f"{number}  {words_of(thing.pointer)}", spot(examined.document, thing.pointer), "bold")
+        paper.labelled("key", one_line(thing.pointer))
+        waiting = ", ".join(f"{rule}{f' ({count} checks)' if count > 1 else ''}" for rule, count in thing.rules.items())
+        paper.labelled("waiting", waiting or "no rule of this rulebook; the plan says: measure on site")
+
+
+def _beyond(paper: Paper, examined: Examined, finding: Finding) -> None:
+    rule = finding.rule
+    paper.apart(f"-  {one_line(rule.title)}", f"{rule.id}  [{rule.trade}]", "bold")
+    paper.labelled("where", f"{spot(examined.document, finding.pointer)}   {one_line(finding.pointer)}")
+    paper.labelled("found", one_line(finding.text))
+    if finding.also_at:
+        paper.labelled("also at", f"{labels(finding.also_at)} (the same)")
+    paper.labelled("who", one_line(rule.defer))
+
+
+def _rules(findings: Sequence[Finding]) -> int:
+    return len({finding.rule.id for finding in findings})
