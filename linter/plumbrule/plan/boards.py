@@ -1,7 +1,5 @@
 """Boards: the seat or shelf itself, its edges, cracks and finish."""
 
-from __future__ import annotations
-
 from typing import ClassVar
 
 from pydantic import Field
@@ -44,11 +42,11 @@ class Edge(Part):
 class Edges(Part):
     """The edges of a board."""
 
-    front: Edge = Edge()
+    front: Edge = Edge.model_construct()
     """front edge"""
-    back: Edge = Edge()
+    back: Edge = Edge.model_construct()
     """back edge"""
-    ends: Edge = Edge()
+    ends: Edge = Edge.model_construct()
     """both ends"""
 
 
@@ -81,7 +79,7 @@ class BoardFinish(Part):
 
     kind: words.Finish | None = None
     """the finish"""
-    coats: Coats = Coats()
+    coats: Coats = Coats.model_construct()
     """coats on each side"""
 
 
@@ -119,7 +117,7 @@ class Board(Part):
     """what it must carry"""
     moisture: Percent | None = None
     """moisture content when it is worked"""
-    edges: Edges = Edges()
+    edges: Edges = Edges.model_construct()
     """its edges"""
     cracks: Named[Crack] = Field(default_factory=dict)
     """its cracks"""

@@ -1,7 +1,5 @@
 """What is already on a wall: openings, electrical boxes, and things that may not be covered."""
 
-from __future__ import annotations
-
 from typing import Annotated, ClassVar
 
 from pydantic import Discriminator, Field, Tag

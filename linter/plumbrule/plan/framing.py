@@ -1,7 +1,5 @@
 """What stands inside a wall: lining layers, studs, blocks let in between them, cables and pipes."""
 
-from __future__ import annotations
-
 from typing import Annotated, ClassVar, Literal
 
 from pydantic import Discriminator, Field, Tag

@@ -1,7 +1,5 @@
 """Panels, and the trims and sealants that close their edges."""
 
-from __future__ import annotations
-
 from typing import ClassVar
 
 from pydantic import Field
@@ -102,9 +100,9 @@ class PanelField(Part):
     """what holds it"""
     courses: Courses
     """how the courses are laid out"""
-    gaps: PanelGaps = PanelGaps()
+    gaps: PanelGaps = PanelGaps.model_construct()
     """room left at the edges"""
-    cut_outs: CutOuts = CutOuts()
+    cut_outs: CutOuts = CutOuts.model_construct()
     """room left round boxes and steel"""
     sealed_with: Name | None = None
     """name of the sealant"""

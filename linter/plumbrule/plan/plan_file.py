@@ -1,7 +1,6 @@
 """The whole plan as one model: every section of plan version 1."""
 
-from __future__ import annotations
-
+from dataclasses import dataclass
 from typing import ClassVar, Literal
 
 from pydantic import ConfigDict, Field
@@ -16,6 +15,7 @@ from plumbrule.plan.steps import Step
 from plumbrule.plan.supports import Bracket, Cleat, HolePattern, SteelAngle, SteelSection
 from plumbrule.plan.walls import Corner, Wall
 from plumbrule.reading.model import Listed
+from plumbrule.reading.places import Document
 
 
 class PlanFile(Part):
@@ -68,3 +68,23 @@ class PlanFile(Part):
     """what is to be bought"""
     departures: Named[Departure] = Field(default_factory=dict)
     """rules knowingly not kept, by name"""
+
+
+@dataclass(frozen=True, slots=True)
+class Plan:
+    """A plan as it was read: its model, the document it came from, and what is still to be measured.
+
+    `to_measure` holds the pointers of all values that say `measure on site`; the model has None there.
+    """
+
+    document: Document
+    model: PlanFile
+    to_measure: tuple[str, ...] = ()
+
+    def is_written(self, pointer: str) -> bool:
+        """Whether the file has a value there. Where it has none, the model holds None or the default."""
+        return pointer in self.document.spots
+
+    def as_written(self, pointer: str) -> str:
+        """The text of a value in the file, quotes included; nothing if it is not written."""
+        return self.document.written(pointer)

@@ -1,7 +1,5 @@
 """The purchase list, by group, and departures: rules that someone has answered for."""
 
-from __future__ import annotations
-
 from pydantic import Field
 
 from plumbrule.plan import words

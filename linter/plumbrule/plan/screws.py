@@ -1,7 +1,5 @@
 """Screws, as sold."""
 
-from __future__ import annotations
-
 from typing import Annotated, ClassVar
 
 from pydantic import Discriminator, Tag

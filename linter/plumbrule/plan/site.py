@@ -1,7 +1,5 @@
 """The sheet itself and the place: who measured, where the room is, what its air does over a year, who uses it."""
 
-from __future__ import annotations
-
 from plumbrule.plan import words
 from plumbrule.plan.part import AtLeastOne, Part, Text
 from plumbrule.reading.model import Listed

@@ -1,7 +1,5 @@
 """Steps: what is done, to what, after what, how long it takes and how whoever does it stays unhurt."""
 
-from __future__ import annotations
-
 from typing import ClassVar
 
 from pydantic import Field

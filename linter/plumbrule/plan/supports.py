@@ -1,7 +1,5 @@
 """What carries boards: steel shapes, drilling patterns, and the angles, brackets and cleats made from them."""
 
-from __future__ import annotations
-
 from typing import ClassVar, Literal
 
 from plumbrule.plan import words
@@ -126,7 +124,7 @@ class SteelAngle(Part):
     """left end, from the left end of the wall"""
     length: Size
     """length of the angle"""
-    ends: AngleEnds = AngleEnds()
+    ends: AngleEnds = AngleEnds.model_construct()
     """how the ends are cut"""
     lining_behind: words.LiningBehind = "left in place"
     """what is done with the lining behind the wall leg: decides the side strength of every screw"""

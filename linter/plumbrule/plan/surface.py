@@ -1,7 +1,5 @@
 """The face of a wall as it is today: what is on it, how it holds, how flat it is."""
 
-from __future__ import annotations
-
 from plumbrule.plan import words
 from plumbrule.plan.part import Part
 from plumbrule.reading.model import Listed
@@ -48,5 +46,5 @@ class Surface(Part):
     """how rough the face is"""
     out_of_flat: OutOfFlat | None = None
     """widest gap under a straightedge"""
-    tests: Tests = Tests()
+    tests: Tests = Tests.model_construct()
     """tests for lead and asbestos"""

@@ -1,7 +1,5 @@
 """Walls, read from left to right by someone standing in the room, and the corners where they meet."""
 
-from __future__ import annotations
-
 from typing import ClassVar, Literal
 
 from pydantic import Field
