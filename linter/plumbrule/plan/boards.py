@@ -4,7 +4,7 @@ from typing import ClassVar
 
 from pydantic import Field
 
-from plumbrule.plan import words
+from plumbrule.plan import answers, words
 from plumbrule.plan.part import Count, Named, Part
 from plumbrule.reading.model import Listed
 from plumbrule.reading.quantities import Force, Grit, Length, LineOrAreaLoad, Name, Percent, Size
@@ -77,7 +77,7 @@ class Coats(Part):
 class BoardFinish(Part):
     """What the board is finished with."""
 
-    kind: words.Finish | None = None
+    kind: answers.Finish | None = None
     """the finish"""
     coats: Coats = Coats.model_construct()
     """coats on each side"""
@@ -91,7 +91,7 @@ class Board(Part):
         "width": "Write depth: from the wall to the front edge.",
     }
 
-    species: words.BoardSpecies
+    species: answers.BoardSpecies
     """species of the wood"""
     grade: words.BoardGrade | None = None
     """grade of the wood"""

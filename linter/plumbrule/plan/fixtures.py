@@ -4,7 +4,7 @@ from typing import Annotated, ClassVar
 
 from pydantic import Discriminator, Field, Tag
 
-from plumbrule.plan import words
+from plumbrule.plan import answers, words
 from plumbrule.plan.part import Part, is_mapping
 from plumbrule.reading.model import Listed
 from plumbrule.reading.quantities import Length, SignedLength, Size
@@ -52,7 +52,7 @@ class Box(Part):
     """outside width of the box, measured"""
     height: Size | None = None
     """outside height of the box, measured"""
-    holds: words.BoxHolds | None = None
+    holds: answers.BoxHolds | None = None
     """what is in it"""
     set_back: SignedLength | None = None
     """how far the rim lies behind the face of the lining today; negative if it stands proud"""

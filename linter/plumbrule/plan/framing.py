@@ -4,7 +4,7 @@ from typing import Annotated, ClassVar, Literal
 
 from pydantic import Discriminator, Field, Tag
 
-from plumbrule.plan import words
+from plumbrule.plan import answers, words
 from plumbrule.plan.part import AtLeastOne, Named, Part, is_mapping
 from plumbrule.reading.model import Listed
 from plumbrule.reading.quantities import Length, Name, Size
@@ -13,7 +13,7 @@ from plumbrule.reading.quantities import Length, Name, Size
 class Layer(Part):
     """One layer of a wall's lining."""
 
-    material: words.Lining
+    material: answers.Lining
     """what the layer is made of"""
     thickness: Size
     """thickness of the layer"""
@@ -41,7 +41,7 @@ class Framing(Part):
 
     stud: StudSize | None = None
     """size by name (2x4) or measured, {width, depth}; dressed sizes are used, not the name"""
-    species: words.FramingSpecies | None = None
+    species: answers.FramingSpecies | None = None
     """species group read from the stamp; `unknown` counts as the weakest"""
     centres: Listed[Length] | None = None
     """centre line of every stud found, from the left end of the wall"""
@@ -79,7 +79,7 @@ class Block(Part):
     """size by name (4x6) or measured, {width, depth}"""
     laid: words.Laid
     """flat: the wide side faces the room; on edge: the narrow side does"""
-    species: words.FramingSpecies | None = None
+    species: answers.FramingSpecies | None = None
     """species group read from the stamp"""
     each_end: BlockEnd | None = None
     """screws that hold each end"""

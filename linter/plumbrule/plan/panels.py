@@ -4,7 +4,7 @@ from typing import ClassVar
 
 from pydantic import Field
 
-from plumbrule.plan import words
+from plumbrule.plan import answers, words
 from plumbrule.plan.part import AtLeastOne, Named, Part, Text
 from plumbrule.reading.model import Listed
 from plumbrule.reading.quantities import Density, Expansion, Length, Name, Size
@@ -21,7 +21,7 @@ class Panel(Part):
     """thickness without adhesive"""
     edges: words.PanelEdges
     """shape of the edges"""
-    core: words.PanelCore | None = None
+    core: answers.PanelCore | None = None
     """what it is made of"""
     density: Density | None = None
     """density of the core"""
@@ -38,7 +38,7 @@ class Panel(Part):
 class PanelAdhesive(Part):
     """What holds the panels on."""
 
-    kind: words.Adhesive
+    kind: answers.Adhesive
     """kind of adhesive"""
     covers: words.AdhesiveCovers | None = None
     """how much of the back it covers"""
@@ -139,7 +139,7 @@ class SealantPart(Part):
 
     HINTS: ClassVar[dict[str, str]] = {"movement": "Write class: the movement each way in percent, as on the tube."}
 
-    kind: words.Sealant | None = None
+    kind: answers.Sealant | None = None
     """kind of sealant"""
     class_: words.MovementClass | None = Field(None, alias="class")
     """movement each way in percent: 7.5, 12.5, 25, 35, 50, or none stated"""

@@ -2,7 +2,7 @@
 
 from pydantic import Field
 
-from plumbrule.plan import words
+from plumbrule.plan import answers, words
 from plumbrule.plan.part import Count, Part, Text
 from plumbrule.reading.quantities import Date, Mass, Size, Volume
 
@@ -30,7 +30,7 @@ class Purchase(Part):
     """volume altogether"""
     mass: Mass | None = None
     """mass altogether"""
-    species: words.WoodSpecies | None = None
+    species: answers.WoodSpecies | None = None
     """species of wood"""
     fitting: words.BoxFitting | None = None
     """which box fitting"""

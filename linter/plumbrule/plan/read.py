@@ -26,7 +26,8 @@ def read_plan(document: Document) -> Plan:
     there are none, those of names and measures that do not fit together."""
     _this_version(document)
     model = take(PlanFile, document)
-    plan = Plan(document, model, tuple(_to_measure(document.value, "")))
+    waiting = _to_measure(document.value, "") if MEASURE_ON_SITE in document.text else []
+    plan = Plan(document, model, tuple(waiting))
     complaints = Complaints(document)
     if model.record is None or model.record.status != "template":
         for pointer in plan.to_measure:

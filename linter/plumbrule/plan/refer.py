@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from typing import NamedTuple
 
 from plumbrule.plan import words
@@ -33,24 +33,25 @@ class Named(NamedTuple):
 
 
 class Names:
-    """Every named part of a plan, by kind."""
+    """Every named part of a plan, by its name."""
 
     def __init__(self, model: PlanFile) -> None:
-        self._by_kind: dict[str, dict[str, list[str]]] = {}
+        self._by_name: dict[str, list[Named]] = {}
         for part in _named(model):
-            self._by_kind.setdefault(part.kind, {}).setdefault(part.name, []).append(part.pointer)
+            self._by_name.setdefault(part.name, []).append(part)
 
-    def pointers(self, name: str, kinds: Iterable[str]) -> list[str]:
+    def pointers(self, name: str, kinds: Collection[str]) -> list[str]:
         """Where parts of these kinds with this name are written."""
-        return [pointer for kind in kinds for pointer in self._by_kind.get(kind, {}).get(name, ())]
+        found = self._by_name.get(name)
+        return [part.pointer for part in found if part.kind in kinds] if found else []
 
-    def known(self, kinds: Iterable[str]) -> list[str]:
+    def known(self, kinds: Collection[str]) -> list[str]:
         """All names of these kinds."""
-        return [name for kind in kinds for name in self._by_kind.get(kind, {})]
+        return [name for name, parts in self._by_name.items() if any(part.kind in kinds for part in parts)]
 
     def kind_of(self, name: str) -> str | None:
         """What a name stands for, if for anything."""
-        return next((kind for kind, parts in self._by_kind.items() if name in parts), None)
+        return self._by_name[name][0].kind if name in self._by_name else None
 
 
 def _named(model: PlanFile) -> Iterator[Named]:

@@ -4,7 +4,7 @@ from typing import Annotated, ClassVar
 
 from pydantic import Discriminator, Tag
 
-from plumbrule.plan import words
+from plumbrule.plan import answers, words
 from plumbrule.plan.part import Part, is_mapping
 from plumbrule.reading.quantities import Angle, ScrewSize, Size
 
@@ -12,7 +12,7 @@ from plumbrule.reading.quantities import Angle, ScrewSize, Size
 class ScrewHead(Part):
     """The head: decides pulling through, sinking and standing proud."""
 
-    style: words.Head
+    style: answers.Head
     """shape of the head"""
     angle: Angle | None = None
     """included angle of a flat, oval, bugle or trim head"""
@@ -47,7 +47,7 @@ class Screw(Part):
 
     HINTS: ClassVar[dict[str, str]] = {"type": "Write kind."}
 
-    kind: words.ScrewKind
+    kind: answers.ScrewKind
     """decides which published formula applies, or that none does"""
     size: ScrewSize | None = None
     """number of a wood screw: No. 10"""

@@ -4,7 +4,7 @@ from typing import ClassVar
 
 from pydantic import Field
 
-from plumbrule.plan import words
+from plumbrule.plan import answers, words
 from plumbrule.plan.part import AtLeastOne, Part
 from plumbrule.reading.model import Listed
 from plumbrule.reading.quantities import Force, Grit, Name, Time
@@ -15,7 +15,7 @@ class Step(Part):
 
     HINTS: ClassVar[dict[str, str]] = {"on": "Write works_on.", "before": "Write after, in the other step."}
 
-    task: words.Task
+    task: answers.Task
     """what is done"""
     works_on: Listed[Name] | None = None
     """names of the walls, boxes, angles, boards, panels, trims or sealants it is done to"""
@@ -37,13 +37,13 @@ class Step(Part):
     """grit used on the wall"""
     load: Force | None = None
     """load of a proof test"""
-    verified: words.Tester | None = None
+    verified: answers.Tester | None = None
     """what a dead circuit is proved with"""
     tester_proved: words.TesterProved | None = None
     """whether the tester was tried on a live source"""
     where: words.Where = "in the room"
     """where it is done"""
-    wears: Listed[words.Wear] = ()
+    wears: Listed[answers.Wear] = ()
     """protection worn"""
     controls: Listed[words.Control] = ()
     """what else keeps people and house from harm"""

@@ -2,7 +2,7 @@
 
 from typing import ClassVar, Literal
 
-from plumbrule.plan import words
+from plumbrule.plan import answers, words
 from plumbrule.plan.part import Part
 from plumbrule.reading.model import Listed
 from plumbrule.reading.quantities import Angle as Degrees
@@ -29,7 +29,7 @@ class SteelSection(Part):
     """thickness of both legs"""
     inside_radius: Length | None = None
     """fillet of a rolled angle, or the inside bend of a folded one"""
-    steel: words.Steel | None = None
+    steel: answers.Steel | None = None
     """grade on the mill mark; `unmarked` counts as the weakest"""
     coating: words.SteelCoating = "bare"
     """what keeps the steel from rusting and staining"""
@@ -151,7 +151,7 @@ class Bracket(Part):
     """width along the wall"""
     thickness: Size | None = None
     """thickness of a bought bracket"""
-    steel: words.Steel | None = None
+    steel: answers.Steel | None = None
     """grade of a bought bracket"""
     braced: bool = False
     """true where a brace runs from arm to upright"""
@@ -176,7 +176,7 @@ class Cleat(Part):
 
     wall: Name
     """name of the wall"""
-    species: words.WoodSpecies
+    species: answers.WoodSpecies
     """framing or board species"""
     grade: words.FramingGrade | None = None
     """a framing grade with a framing species, a board grade with a board species"""

@@ -1,6 +1,6 @@
 """The face of a wall as it is today: what is on it, how it holds, how flat it is."""
 
-from plumbrule.plan import words
+from plumbrule.plan import answers, words
 from plumbrule.plan.part import Part
 from plumbrule.reading.model import Listed
 from plumbrule.reading.quantities import Length, Size, Time
@@ -36,7 +36,7 @@ class Tests(Part):
 class Surface(Part):
     """The face of the wall before work begins."""
 
-    coating: words.Coating | None = None
+    coating: answers.Coating | None = None
     """what the wall is covered with"""
     coated_ago: Time | None = None
     """how long ago"""
