@@ -12,7 +12,18 @@ from typing import Any
 import pytest
 from expression_maker import DIMENSIONS, NAMES, UNIT_VALUES, Maker, Pair
 
-from plumbrule.language import CannotWork, ListOf, Number, Type, Value, Word, closures, expression
+from plumbrule.language import (
+    DEVIATIONS,
+    BadExpression,
+    CannotWork,
+    ListOf,
+    Number,
+    Type,
+    Value,
+    Word,
+    closures,
+    expression,
+)
 
 cel = pytest.importorskip("cel_expr_python.cel", reason="no wheel of cel-expr-python for this machine")
 ext_math = pytest.importorskip("cel_expr_python.ext.ext_math")
@@ -114,3 +125,40 @@ def test_agrees_with_cel_by_hand(environment: Any, text: str, given: dict[str, V
     names: dict[str, Type] = {**NAMES, "edge": Number(), "marks": ListOf(Number())}
     ours = expression(text, names).work(given)
     assert alike(ours, cel_answer(environment, Pair(text, text, 0), given))
+
+
+def test_the_deviations_are_real(environment: Any) -> None:
+    """Each is printed in the manual; here both sides of the ones that can be seen from outside."""
+
+    def cel_says(text: str) -> Any:
+        try:
+            return environment.compile(text).eval(data={"edge": 1.0}).value()
+        except Exception as fault:
+            return str(fault)
+
+    assert "no matching overload" in cel_says("2 * edge")
+    assert expression("2 * edge", NAMES).work({"edge": 1.0}) == 2.0
+
+    assert cel_says("50.8 - 31.75 >= 19.05") is False
+    assert expression("50.8 - 31.75 >= 19.05", NAMES).work({}) is True
+
+    assert cel_says("1.0 / 0.0 > 1.0") is True
+    assert cel_says("1.0 / 0.0 > 1.0 || true") is True
+    with pytest.raises(BadExpression, match="divided by zero"):
+        expression("1.0 / 0.0 > 1.0", NAMES)
+
+    assert cel_says("1.0 == 1.0 == true") is True
+    with pytest.raises(BadExpression, match="chained"):
+        expression("1.0 == 1.0 == true", NAMES)
+
+    assert cel_says("'b' > 'a'") is True
+    with pytest.raises(BadExpression, match="A number belongs"):
+        expression("'b' > 'a'", NAMES)
+
+    assert "undeclared reference to 'min'" in cel_says("min(1.0, 2.0)")
+    assert expression("min(1.0, 2.0)", NAMES).work({}) == 1.0
+
+    assert cel_says("edge > edge * edge") is False
+    with pytest.raises(BadExpression, match=r"A length is compared with an area\."):
+        expression("edge > edge * edge", NAMES)
+    assert all(sentence.endswith(".") for sentence in DEVIATIONS)

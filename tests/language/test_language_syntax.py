@@ -163,6 +163,7 @@ def test_caret_shows_the_line_and_the_stretch() -> None:
     assert caret(text, start, start + 13) == " edge_distence > 3\n ^^^^^^^^^^^^^"
     assert caret("a +", 3, 3) == "a +\n   ^"
     assert caret("", 0, 0) == "\n^"
+    assert caret("a\x1b[2J\u202e > 1", 1, 2) == "a\ufffd[2J\ufffd > 1\n ^"
 
 
 def test_caret_cuts_a_long_line_around_the_fault() -> None:

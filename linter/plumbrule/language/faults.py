@@ -40,6 +40,7 @@ def caret(text: str, start: int, end: int) -> str:
     first = text.rfind("\n", 0, start) + 1
     last = text.find("\n", start)
     line = text[first : len(text) if last < 0 else last].replace("\t", " ").rstrip("\r")
+    line = "".join(sign if sign.isprintable() else "\ufffd" for sign in line)  # a terminal obeys control characters
     left = min(start - first, len(line))
     right = max(left + 1, min(end - first, max(len(line), left + 1)))
     if len(line) > WIDTH:
