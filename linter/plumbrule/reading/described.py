@@ -7,13 +7,13 @@ from __future__ import annotations
 
 import ast
 import inspect
-from functools import lru_cache
+from functools import cache
 from textwrap import dedent
 
 from pydantic import BaseModel
 
 
-@lru_cache(maxsize=None)
+@cache
 def descriptions(model: type[BaseModel]) -> dict[str, str]:
     """Key as it is written in a file -> what it means. An explicit description wins over the line below the field."""
     said: dict[str, str] = {}

@@ -28,22 +28,21 @@ def load(path: Path) -> bytes:
     except (OSError, ValueError) as error:
         reason = getattr(error, "strerror", None) or "The name cannot be used"
         raise refuse(name, f"The file cannot be opened: {reason}.", "Check the name.") from None
-    with os.fdopen(descriptor, "rb") as file:
+    try:
         about = os.fstat(descriptor)
         if stat.S_ISDIR(about.st_mode):
             raise refuse(name, "This is a folder.", "Name a file in it.")
         if not stat.S_ISREG(about.st_mode):
             raise refuse(name, "This is not an ordinary file but a pipe or a device.", "Name a text file.")
         if about.st_size > LARGEST:
-            raise refuse(
-                name,
-                f"The file has {about.st_size:,} bytes.",
-                f"A plan has at most {LARGEST:,}: is this the right file?",
-            )
-        try:
+            found = f"The file has {about.st_size:,} bytes."
+            raise refuse(name, found, f"A plan has at most {LARGEST:,}: is this the right file?")
+        with os.fdopen(descriptor, "rb", closefd=False) as file:
             return file.read(LARGEST + 1)
-        except OSError as error:
-            raise refuse(name, f"The file cannot be read: {error.strerror}.", "Check the disk.") from None
+    except OSError as error:
+        raise refuse(name, f"The file cannot be read: {error.strerror}.", "Check the disk.") from None
+    finally:
+        os.close(descriptor)
 
 
 def _nearby(path: Path) -> str:

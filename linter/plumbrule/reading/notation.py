@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from functools import lru_cache
+from functools import cache, lru_cache
 from typing import NamedTuple
 
 from plumbrule.reading.units import UNITS, Dimension, to_si
@@ -125,14 +125,14 @@ def pattern(kind: str) -> str:
     return f"^(?:{MEASURE_ON_SITE}|{body})$" if row.may_wait else f"^{body}$"
 
 
-@lru_cache(maxsize=None)
+@cache
 def _plain(kind: str) -> re.Pattern[str]:
     row = KINDS[kind]
     sign = "-?" if row.signed else ""
     return re.compile(f"({sign})({row.number}) ?({_spellings(row.units)})")
 
 
-@lru_cache(maxsize=None)
+@cache
 def _feet_and_inches() -> re.Pattern[str]:
     return re.compile(f"(-?)([0-9]{{1,4}}) ?(?:ft|['′])[ -]?({NUMBER}) ?(?:in|[\"″])")
 

@@ -27,7 +27,8 @@ MOST_FAULTS = 100
 _DIRECTIVE = re.compile("^%", re.MULTILINE)
 
 
-class Mark(NamedTuple):
+@dataclass(frozen=True, slots=True)
+class Mark:
     """A point of the text, as the parser's own marks have it."""
 
     index: int
@@ -132,7 +133,7 @@ def events(text: str) -> tuple[Callable[[], Any], Any]:
     from ruamel.yaml.error import YAMLError
 
     try:
-        from ruamel.yaml.cyaml import CParser
+        from ruamel.yaml.cyaml import CParser  # type: ignore[attr-defined]
     except ImportError:
         return pure_events(text)
     return CParser(text.encode()).get_event, YAMLError
@@ -213,7 +214,7 @@ class _Builder:
                 values += 1
                 pointer = self._pointer(frame)
                 value: Any = event.value
-                end = event.end_mark
+                start, end = event.start_mark, event.end_mark
                 if len(value) > LONGEST_SCALAR:
                     self._fault(event, pointer, f"This value has {len(value):,} characters.",
                                 f"Keep it under {LONGEST_SCALAR:,}.")  # fmt: skip
@@ -226,10 +227,11 @@ class _Builder:
                         self._fault(event, pointer, f"{value[:20]} is not a number that can be measured.",
                                     "Write a number with its digits.")  # fmt: skip
                     if value is None:
-                        end = self._nothing(frame, event, pointer)
+                        start = self._nothing(frame, event, pointer)
+                        end = end if event.value else start
                 elif style == "|" or style == ">":
                     end = self._pulled_back(event)
-                self._attach(frame, value, pointer, event.start_mark, end)
+                self._attach(frame, value, pointer, start, end)
                 if frame is None:
                     root = value
             elif kind is MappingStartEvent or kind is SequenceStartEvent:
@@ -252,7 +254,9 @@ class _Builder:
             elif kind is MappingEndEvent or kind is SequenceEndEvent:
                 done = frames.pop()
                 frame = frames[-1] if frames else None
-                end = done.end if done.block else event.end_mark
+                # A pair in a list without braces, [a: 1], ends at the next token, as a block does.
+                closed = not done.block and self.text[event.end_mark.index - 1] in "}]"
+                end = event.end_mark if closed else done.end
                 self._attach(frame, done.container, done.pointer, done.start, end)
             elif kind is DocumentStartEvent:
                 documents += 1
@@ -265,7 +269,7 @@ class _Builder:
             elif hasattr(event, "anchor"):
                 self._alias(event, frame)
             if len(self.faults) >= MOST_FAULTS:
-                raise Unreadable(sorted(self.faults, key=lambda fault: fault.place.start))
+                raise Unreadable(sorted(self.faults, key=lambda fault: fault.place.start)[:MOST_FAULTS])
             if values > MOST_VALUES:
                 raise self._stop(event, f"The file has more than {MOST_VALUES:,} values.", "Is this the right file?")
         if "" not in stretches:
@@ -316,16 +320,23 @@ class _Builder:
         frame.key_event = event
 
     def _nothing(self, frame: _Frame | None, event: Any, pointer: str) -> Any:
-        """Note a key or item without a value, and whether a bare `#10` is the reason. Gives the end of the value."""
+        """Note a key or item without a value, and whether a bare `#10` is the reason. Gives where the value would
+        start: parsers differ on it, so it is just after the colon."""
         if frame is None:
-            return event.end_mark
+            return event.start_mark
         self.empty.append(pointer)
-        if not event.value:
-            begin = frame.key_event.end_mark.index if frame.lines is not None else event.start_mark.index
-            stop = self.text.find("\n", begin)
-            if lost := lost_screw(self.path, self.text, begin, len(self.text) if stop < 0 else stop, pointer):
-                self.faults.append(lost)
-        return event.end_mark
+        if event.value:
+            return event.start_mark
+        if frame.lines is None:
+            begin, start = event.start_mark.index, event.start_mark
+        else:
+            after = frame.key_event.end_mark
+            colon = int(self.text[after.index : after.index + 1] == ":")
+            begin, start = after.index, Mark(after.index + colon, after.line, after.column + colon)
+        stop = self.text.find("\n", begin)
+        if lost := lost_screw(self.path, self.text, begin, len(self.text) if stop < 0 else stop, pointer):
+            self.faults.append(lost)
+        return start
 
     def _pulled_back(self, event: Any) -> Mark:
         """The end of a block of text without the empty lines below it."""

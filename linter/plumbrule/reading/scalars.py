@@ -27,7 +27,7 @@ def resolve(text: str) -> Scalar:
     """The value of a plain scalar. Integers of more than 18 digits and `010` with its leading zero stay text: nobody
     means them as numbers, and readers differ. Raises NotFinite."""
     if not text or text[0] not in _STARTS:
-        return None if not text else text
+        return text if text else None
     first = text[0]
     if first in "tTfF":
         return _TRUTH.get(text, text)

@@ -43,17 +43,17 @@ def _say(problem: str, context: str, text: str, index: int, begin: int) -> tuple
     """What was found, what to write, and the code point to show."""
     character = text[index] if index < len(text) else ""
     line = _line(text, index)
-    if "quoted scalar" in context:
-        return (
-            "A quotation mark opens here and does not close.",
-            "Close it on the same line. Inches need no quotes: write 3 in, or quote the whole value.",
-            begin,
-        )
     if "escape" in problem or "escape" in context:
         return (
             "A backslash inside double quotes has a meaning of its own.",
             "Use single quotes, or write the backslash twice.",
             index,
+        )
+    if "quoted scalar" in context:
+        return (
+            "A quotation mark opens here and does not close.",
+            "Close it on the same line. Inches need no quotes: write 3 in, or quote the whole value.",
+            begin,
         )
     if "mapping values are not allowed" in problem:
         if re.match("[ \t]*[^ #'\"\\[{][^:#]*: [^:#]*:( |$)", line):
