@@ -15,6 +15,7 @@ from plumbrule.facts.steel import support_rows
 from plumbrule.facts.supports import supports
 from plumbrule.plan.plan_file import Plan
 from plumbrule.reading.fault import Fault, Unreadable
+from plumbrule.reading.shown import System
 
 MOST_ROWS = 20_000
 _METRIC = re.compile(r"[0-9] ?(?:mm|cm|m)\b")
@@ -26,7 +27,7 @@ class Facts:
     """Rows by kind, and how the plan's author measures: `inch` or `metric`."""
 
     rows: Mapping[str, tuple[Row, ...]]
-    system: str
+    system: System
 
 
 def work_out(plan: Plan) -> Facts:
@@ -50,7 +51,7 @@ def work_out(plan: Plan) -> Facts:
     return Facts(rows, _system(plan))
 
 
-def _system(plan: Plan) -> str:
+def _system(plan: Plan) -> System:
     """How the plan's author measures: metric when more lengths are written in mm, cm or m than in feet and inches."""
     text = plan.document.text
     return "metric" if len(_METRIC.findall(text)) > len(_INCH.findall(text)) else "inch"

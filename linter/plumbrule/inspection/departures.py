@@ -55,7 +55,7 @@ class Allowances:
         notes = []
         for departure in self._departures:
             if self._expired(departure):
-                text = f"The departure {departure.name} ran out on {departure.until}: ask again, or put it right."
+                text = f"The departure {departure.name} ran out on {departure.until.isoformat()}: ask again, or put it right."
                 notes.append(DepartureNote(departure, "expired", text))
             elif departure.name not in self._used:
                 text = f"The departure {departure.name} covers nothing any more: take it out of the plan."
@@ -72,4 +72,4 @@ class Allowances:
         return any(place == departure.at or place.startswith(departure.at + "/") for place in places)
 
     def _expired(self, departure: Departure) -> bool:
-        return date.fromisoformat(departure.until) < self._today
+        return departure.until < self._today

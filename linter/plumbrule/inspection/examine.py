@@ -12,9 +12,11 @@ from plumbrule.facts.facts import work_out
 from plumbrule.inspection.departures import barred
 from plumbrule.inspection.inspect import inspect
 from plumbrule.inspection.types import Departure, Inspection
-from plumbrule.plan.read import Plan, read_plan
+from plumbrule.plan.plan_file import Plan
+from plumbrule.plan.read import read_plan
 from plumbrule.reading.fault import Fault, Unreadable
 from plumbrule.reading.places import Document
+from plumbrule.reading.shown import System
 from plumbrule.reading.spelling import nearest
 from plumbrule.rulebook.rulebook import Rulebook
 
@@ -28,7 +30,7 @@ class Examined:
     plan: Plan
     rows: Mapping[str, tuple[Row, ...]]
     to_measure: tuple[str, ...]
-    system: str
+    system: System
     inspection: Inspection
     milliseconds: dict[str, float] = field(default_factory=dict)
 

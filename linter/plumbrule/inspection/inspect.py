@@ -12,6 +12,7 @@ from plumbrule.inspection.group import group, in_order
 from plumbrule.inspection.judge import Judgement, judge
 from plumbrule.inspection.say import say
 from plumbrule.inspection.types import Departure, Finding, Inspection, Tally
+from plumbrule.reading.shown import System
 from plumbrule.rulebook.rule import Rule
 from plumbrule.rulebook.rulebook import Rulebook
 
@@ -21,7 +22,7 @@ def inspect(
     rulebook: Rulebook,
     departures: Sequence[Departure],
     today: date,
-    system: str = "inch",
+    system: System = "inch",
     timing: bool = False,
 ) -> Inspection:
     """Judges every row by every rule that looks at its kind. Pure: the same arguments give the same inspection.
@@ -70,7 +71,7 @@ def inspect(
     )
 
 
-def finding_of(rule: Rule, row: Row, judgement: Judgement, system: str) -> Finding:
+def finding_of(rule: Rule, row: Row, judgement: Judgement, system: System) -> Finding:
     """A judgement made into a finding, with its sentence and its place. The rule must apply to the row."""
     assert judgement.verdict is not None
     level = "stop-work" if judgement.verdict == "failed" else rule.level

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from plumbrule.catalogue.fact import Row, RowType
 from plumbrule.catalogue.rows import CATALOGUE
 from plumbrule.reading import shown
+from plumbrule.reading.shown import System
 from plumbrule.rulebook.rule import Rule
 
 if TYPE_CHECKING:
@@ -16,7 +17,7 @@ if TYPE_CHECKING:
 _HOLDER = re.compile(r"\{([a-z_]+)\}")
 
 
-def say(rule: Rule, row: Row, judgement: Judgement, system: str) -> str:
+def say(rule: Rule, row: Row, judgement: Judgement, system: System) -> str:
     """One sentence. `system` is how the plan's author measures, `inch` or `metric`."""
     if judgement.verdict == "failed":
         return f"{row.label}: this could not be worked out, so it must not be built on. {_capital(judgement.reason)}"
@@ -31,7 +32,7 @@ def say(rule: Rule, row: Row, judgement: Judgement, system: str) -> str:
     return _HOLDER.sub(lambda found: put.get(found[1]) or _field(row, kind, found[1], system), rule.says)
 
 
-def _field(row: Row, kind: RowType, name: str, system: str) -> str:
+def _field(row: Row, kind: RowType, name: str, system: System) -> str:
     value = row.values.get(name)
     if value is None:
         return f"(unknown {name.replace('_', ' ')})"

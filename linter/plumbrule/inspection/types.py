@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from datetime import date
 from typing import Literal
 
 from plumbrule.catalogue.fact import Row
@@ -21,7 +22,7 @@ class Departure:
     at: str
     reason: str
     allowed_by: str
-    until: str
+    until: date
     margin: float | None
     pointer: str
 

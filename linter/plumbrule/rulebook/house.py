@@ -14,8 +14,8 @@ from plumbrule.rulebook.rule import Rule
 from plumbrule.rulebook.settings import outside, quantity
 
 
-def in_house(rules: Sequence[Rule], house: House, document: Document) -> list[Rule]:
-    """The rules as this house has them. Raises Unreadable: a rule or setting that does not exist, a value outside its
+def in_house(rules: Sequence[Rule], house: House, document: Document) -> tuple[list[Rule], tuple[str, ...]]:
+    """The rules as this house has them, and what it changed, in words. Raises Unreadable: a rule or setting that does not exist, a value outside its
     range or of another dimension. Every fault at once."""
     changes = _Changes(rules, document)
     for rule_id, settings in (house.settings or {}).items():
@@ -24,18 +24,21 @@ def in_house(rules: Sequence[Rule], house: House, document: Document) -> list[Ru
     for rule_id, level in (house.levels or {}).items():
         if (rule := changes.find(rule_id, f"/levels/{rule_id}")) is not None:
             changes.rules[rule_id] = replace(rule, level=level)
+            changes.said.append(f"{rule_id}: {rule.level} made {level}")
     for place, rule_id in enumerate(house.trial or ()):
         if (rule := changes.find(rule_id, f"/trial/{place}")) is not None:
             changes.rules[rule_id] = replace(rule, level="advisory", on_trial=True)
+            changes.said.append(f"{rule_id}: {rule.level} on trial as advisory")
     if changes.faults:
         raise Unreadable(sorted(changes.faults, key=lambda fault: fault.place.start))
-    return list(changes.rules.values())
+    return list(changes.rules.values()), tuple(changes.said)
 
 
 class _Changes:
     def __init__(self, rules: Sequence[Rule], document: Document) -> None:
         self.rules = {rule.id: rule for rule in rules}
         self.faults: list[Fault] = []
+        self.said: list[str] = []
         self._document = document
 
     def find(self, rule_id: str, pointer: str) -> Rule | None:
@@ -66,6 +69,7 @@ class _Changes:
         else:
             settings = {**rule.settings, name: replace(setting, value=value, written=str(written))}
             self.rules[rule_id] = replace(rule, settings=settings)
+            self.said.append(f"{rule_id}: {name} {setting.written} made {written}")
 
     def _near(self, name: str, known: Iterable[str]) -> str:
         near = nearest(name, tuple(known))

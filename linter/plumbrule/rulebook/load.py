@@ -33,14 +33,15 @@ def load(house: Path | None = None, folders: Sequence[Path] = ()) -> Rulebook:
         more, more_sources, more_name = _folder(folder, sources)
         rules, sources, name = rules + more, {**sources, **more_sources}, name + more_name
     _refuse_twins(rules)
+    changes: tuple[str, ...] = ()
     rules = [_on_trial(rule) for rule in rules]
     if document is not None and house_model is not None:
         from plumbrule.rulebook.house import in_house
 
-        rules = in_house(rules, house_model, document)
+        rules, changes = in_house(rules, house_model, document)
         name += hashlib.sha256(document.source).hexdigest()
     whole = hashlib.sha256(name.encode()).hexdigest()[:16]
-    return Rulebook(tuple(rules), sources, whole, __version__, str(house) if house else "")
+    return Rulebook(tuple(rules), sources, whole, __version__, str(house) if house else "", changes)
 
 
 def _shipped() -> tuple[list[Rule], dict[str, Source], str]:

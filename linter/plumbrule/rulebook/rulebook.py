@@ -10,13 +10,15 @@ from plumbrule.rulebook.rule import Rule, Source
 
 @dataclass(frozen=True, slots=True)
 class Rulebook:
-    """`digest` names the very rules and settings that were used; `house` is the path of the house file, or empty."""
+    """`digest` names the very rules and settings that were used; `house` is the path of the house file, or empty, and
+    `changes` says in words what that file changed, so that no report hides whose decision a softer rule was."""
 
     rules: tuple[Rule, ...]
     sources: Mapping[str, Source]
     digest: str
     version: str
     house: str = ""
+    changes: tuple[str, ...] = ()
 
     def rule(self, name: str) -> Rule | None:
         """The rule of that name, or None."""

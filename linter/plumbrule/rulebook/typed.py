@@ -96,10 +96,15 @@ class Typed:
         if text is None:
             return None
         try:
-            return expression(text, self._names, wanted)
+            found = expression(text, self._names, wanted)
         except BadExpression as error:
             self._fault_in(pointer, text, error.start, error.end, error.message, error.hint)
             return None
+        if wanted is None and not found.reads & self._row.by_name.keys():
+            self._fault_in(
+                pointer, text, 0, len(text), f"It reads no field of {self._row.kind}.", "Name what is measured."
+            )
+        return found
 
     def _fault_in(self, pointer: str, text: str, start: int, end: int, found: str, write: str) -> None:
         pointed = "\n".join("    " + line for line in caret(text, start, end).splitlines())
