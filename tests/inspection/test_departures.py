@@ -20,7 +20,7 @@ RULE = Rule(
 ROW = Row("hole", "/angles/back/wall_holes", "/angles/back", "back W1", {}, {}, {}, {}, {}, {}, {})
 FINDING = Finding(RULE, "breaks", "stop-work", ROW, "/holes/pair/diameter", "text", 5.0, 6.0, -1.0, "mm", "at least")
 DEPARTURE = Departure(
-    "kept", RULE.id, "/angles/back", "old steel", "engineer", date.fromisoformat("2026-12-31"), -1.0, "/departures/kept"
+    "kept", RULE.id, "/angles/back", "old steel", "engineer", date(2026, 12, 31), -1.0, "/departures/kept"
 )
 
 
@@ -37,7 +37,7 @@ def test_a_departure_covers_the_part_it_names_and_is_not_noted():
         (replace(DEPARTURE, at="/angles/left"), FINDING, "unused"),
         (replace(DEPARTURE, at="/angles/ba"), FINDING, "unused"),
         (replace(DEPARTURE, rule="another-rule"), FINDING, "unused"),
-        (replace(DEPARTURE, until=date.fromisoformat("2026-05-31")), FINDING, "expired"),
+        (replace(DEPARTURE, until=date(2026, 5, 31)), FINDING, "expired"),
         (DEPARTURE, replace(FINDING, margin=-1.01), "void"),
     ],
 )
@@ -48,10 +48,7 @@ def test_what_a_departure_does_not_cover_still_breaks_and_the_departure_is_noted
 
 
 def test_a_departure_holds_on_its_last_day_and_while_the_margin_is_no_worse():
-    assert (
-        Allowances([replace(DEPARTURE, until=date.fromisoformat("2026-06-01"))], TODAY).apply(FINDING).verdict
-        == "allowed"
-    )
+    assert Allowances([replace(DEPARTURE, until=date(2026, 6, 1))], TODAY).apply(FINDING).verdict == "allowed"
     assert Allowances([DEPARTURE], TODAY).apply(replace(FINDING, margin=-0.5)).verdict == "allowed"
 
 

@@ -55,7 +55,8 @@ class Allowances:
         notes = []
         for departure in self._departures:
             if self._expired(departure):
-                text = f"The departure {departure.name} ran out on {departure.until.isoformat()}: ask again, or put it right."
+                day = departure.until.isoformat()
+                text = f"The departure {departure.name} ran out on {day}: ask again, or put it right."
                 notes.append(DepartureNote(departure, "expired", text))
             elif departure.name not in self._used:
                 text = f"The departure {departure.name} covers nothing any more: take it out of the plan."

@@ -15,8 +15,11 @@ from plumbrule.rulebook.settings import outside, quantity
 
 
 def in_house(rules: Sequence[Rule], house: House, document: Document) -> tuple[list[Rule], tuple[str, ...]]:
-    """The rules as this house has them, and what it changed, in words. Raises Unreadable: a rule or setting that does not exist, a value outside its
-    range or of another dimension. Every fault at once."""
+    """The rules as this house has them, and what it changed, in words.
+
+    Raises Unreadable with every fault: a rule or setting that does not exist, a value outside its range or of another
+    dimension.
+    """
     changes = _Changes(rules, document)
     for rule_id, settings in (house.settings or {}).items():
         for name, written in settings.items():

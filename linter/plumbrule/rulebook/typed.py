@@ -77,7 +77,7 @@ class Typed:
         return measure, Bounds(*read), self._unit(measure)
 
     def _limit(self, pointer: str, text: str | float | None, measure: Expression) -> Expression | None:
-        return self._read(pointer, None if text is None else str(text), measure.type)
+        return self._read(pointer, None if text is None else str(text), measure.type, bare=True)
 
     def _unit(self, measure: Expression) -> str:
         assert isinstance(measure.type, Number)
@@ -92,7 +92,9 @@ class Typed:
         )
         return ""
 
-    def _read(self, pointer: str, text: str | None, wanted: Type | None = None) -> Expression | None:
+    def _read(
+        self, pointer: str, text: str | None, wanted: Type | None = None, bare: bool = False
+    ) -> Expression | None:
         if text is None:
             return None
         try:
