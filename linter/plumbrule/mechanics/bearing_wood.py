@@ -61,7 +61,9 @@ def bearing_small(gravity: Given, diameter: Given) -> Worked:
     if not counts_as_small(diameter):
         raise NotPossible("the thin-fastener bearing strength stops short of 1/4 in")
     value = 16600 * require_gravity(gravity) ** 1.84
-    return _rounded("F_e", "bearing strength of the wood", "16600 * G^1.84", value, (number("G", gravity, ""),), gravity)
+    return _rounded(
+        "F_e", "bearing strength of the wood", "16600 * G^1.84", value, (number("G", gravity, ""),), gravity
+    )
 
 
 def bearing_parallel(gravity: Given) -> Worked:

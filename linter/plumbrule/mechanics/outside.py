@@ -79,6 +79,12 @@ REASONS: dict[str, str] = {
         "There is no published bearing strength for screws in this metal: the formulas used here are for carbon "
         "steel, so ask for the rating of the bracket itself."
     ),
+    "small head": (
+        "The head and washer are smaller than 5/16 in, where the pull-over formula stops: put a washer under the head."
+    ),
+    "countersunk head in wood": (
+        "No published formula covers a countersunk head being drawn through wood: use a round head or a washer."
+    ),
     "flat head in a plain hole": (
         "A flat head is meant for a countersink: in a plain hole it bears on a thin rim that no formula covers; "
         "countersink the hole or use a pan, round or hex head."

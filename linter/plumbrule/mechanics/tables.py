@@ -72,9 +72,9 @@ class Tables:
         """
         row = self._named("boards", "rows", name, "board species")
         return Board(
-            name, row.get("G_12", row.get("G_green")), _si(row, "MOR", "psi"), _si(row, "MOE", "psi"), _si(row, "Fc", "psi"),
-            _si(row, "Fc_perp", "psi"), _si(row, "Fv", "psi"), _si(row, "Ft_perp", "psi"), row.get("group"),
-            row.get("C_R"), row.get("C_T"), self._source("boards", row), _basis(row),
+            name, row.get("G_12", row.get("G_green")), _si(row, "MOR", "psi"), _si(row, "MOE", "psi"),
+            _si(row, "Fc", "psi"), _si(row, "Fc_perp", "psi"), _si(row, "Fv", "psi"), _si(row, "Ft_perp", "psi"),
+            row.get("group"), row.get("C_R"), row.get("C_T"), self._source("boards", row), _basis(row),
         )  # fmt: skip
 
     def fastener(self, kind: str, diameter: float) -> Fastener:
@@ -123,15 +123,19 @@ class Tables:
         for table, unit in (("inch", "in"), ("metric", "mm")):
             for row in self._rows("holes", table):
                 if abs(_must(row, "D", unit) - diameter) <= _SAME:
-                    sizes = [_must(row, key, unit) for key in ("D", "close", "normal", "loose")]
-                    return Clearance(row["size"], *sizes, self._source("holes", row), _basis(row))
+                    return Clearance(
+                        row["size"], _must(row, "D", unit), _must(row, "close", unit), _must(row, "normal", unit),
+                        _must(row, "loose", unit), self._source("holes", row), _basis(row),
+                    )  # fmt: skip
         return None
 
     def washer(self, size: str) -> Washer:
         """A type A plain washer by size, such as `1/4 N` or `No. 10`."""
         row = self._named("holes", "washers", size, "washer", key="size")
-        sizes = [_must(row, key, "in") for key in ("inside", "outside", "thickness", "most", "least")]
-        return Washer(size, *sizes, self._source("holes", row), _basis(row))
+        return Washer(
+            size, _must(row, "inside", "in"), _must(row, "outside", "in"), _must(row, "thickness", "in"),
+            _must(row, "most", "in"), _must(row, "least", "in"), self._source("holes", row), _basis(row),
+        )  # fmt: skip
 
     def flat_head(self, diameter: float, angle: float = 82.0) -> FlatHead | None:
         """The published countersunk head of a screw of `diameter` mm; None when that size or angle has no row."""
