@@ -41,11 +41,12 @@ def read_compiled(where: Path) -> dict[str, TableData] | None:
 
 def read_sources(where: Path) -> dict[str, TableData]:
     """The tables from their YAML. Raises Unreadable when a file cannot be read."""
-    from ruamel.yaml import YAML
+    from plumbrule.reading.places import read
 
     tables: dict[str, TableData] = {}
     for name in NAMES:
-        tables[name] = YAML(typ="safe").load((where / f"{name}.yaml").read_bytes())
+        path = where / f"{name}.yaml"
+        tables[name] = read(path.read_bytes(), path.name).value
     return tables
 
 
