@@ -32,7 +32,7 @@ def departures(paper: Paper, examined: Examined) -> None:
         if finding.also_at:
             paper.labelled("also at", f"{labels(finding.also_at)} (the same)")
         paper.labelled("because", one_line(departure.reason))
-        paper.labelled("by", f"{one_line(departure.allowed_by)}, until {one_line(departure.until)}")
+        paper.labelled("by", f"{one_line(departure.allowed_by)}, until {departure.until}")
     for note in inspection.about_departures:
         paper.apart("-  CORRECTION", f"departure {note.kind}", "yellow", "bold")
         paper.labelled(

@@ -56,8 +56,8 @@ def head_entry(outcomes: Sequence[Outcome], terms: Terms) -> Entry:
     return {
         "plumbrule": __version__,
         "rulebook": {
-            "version": terms.version, "digest": terms.digest, "house": clean(terms.house) or None, "rules": terms.rules,
-            "trades": list(terms.trades), "not_looked_at": list(terms.not_looked_at),
+            "version": terms.version, "digest": terms.digest, "house": clean(terms.house) or None,
+            "changes": [clean(change) for change in terms.changes], "rules": terms.rules, "trades": list(terms.trades), "not_looked_at": list(terms.not_looked_at),
         },
         "stop_at": terms.stop_at,
         "exit": exit_code(outcomes),
@@ -152,7 +152,7 @@ def departure_entry(departure: Departure) -> Entry:
     """An allowed departure as the plan writes it."""
     return {
         "name": clean(departure.name), "rule": departure.rule, "at": clean(departure.at),
-        "reason": clean(departure.reason), "allowed_by": clean(departure.allowed_by), "until": departure.until,
+        "reason": clean(departure.reason), "allowed_by": clean(departure.allowed_by), "until": str(departure.until),
         "margin": departure.margin,
         "pointer": clean(departure.pointer),
     }  # fmt: skip

@@ -9,6 +9,8 @@ from plumbrule.catalogue.fact import Row
 from plumbrule.reading.fault import Place
 from plumbrule.reading.places import Document
 from plumbrule.report.clean import one_line
+from plumbrule.report.paper import Paper
+from plumbrule.report.terms import Terms
 
 _ONE = {"boxes": "box", "studs": "stud"}
 
@@ -55,6 +57,12 @@ def part_name(pointer: str) -> str:
         return one_line(names[0]) if names else "the plan"
     kind = _ONE.get(names[0], names[0].removesuffix("s")).replace("_", " ")
     return one_line(f"{names[1]} ({kind})")
+
+
+def house_changes(paper: Paper, terms: Terms) -> None:
+    """Writes what the house file changed of the rules, so that no report hides whose decision that was."""
+    for number, change in enumerate(terms.changes):
+        paper.labelled("house" if not number else "", one_line(change))
 
 
 def labels(rows: Iterable[Row]) -> str:

@@ -10,6 +10,7 @@ from plumbrule.report.clean import clean, one_line
 from plumbrule.report.data import citation_entry, dumps, indented
 from plumbrule.report.figures import many, significant, with_unit
 from plumbrule.report.paper import Paper
+from plumbrule.report.places import house_changes
 from plumbrule.report.terms import Terms
 from plumbrule.rulebook.rule import TRADES, Rule, Setting
 from plumbrule.rulebook.rulebook import Rulebook
@@ -19,6 +20,7 @@ def text(rulebook: Rulebook, terms: Terms) -> str:
     """Every rule, by trade in the order of the work."""
     paper = Paper(terms.width, terms.colour)
     paper.apart(f"plumbrule rulebook: {many(len(rulebook.rules), 'rule')}", terms.rulebook_line(), "bold")
+    house_changes(paper, terms)
     for trade in TRADES:
         rules = [rule for rule in rulebook.rules if rule.trade == trade]
         if not rules:
@@ -39,6 +41,7 @@ def data(rulebook: Rulebook, terms: Terms) -> str:
     made = dumps({
         "plumbrule": __version__,
         "version": rulebook.version, "digest": rulebook.digest, "house": clean(rulebook.house) or None,
+        "changes": [clean(change) for change in rulebook.changes],
         "not_looked_at": list(terms.not_looked_at),
         "rules": [_entry(rule) for rule in rulebook.rules],
     })  # fmt: skip

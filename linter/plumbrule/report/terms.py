@@ -12,6 +12,8 @@ from plumbrule.rulebook.rulebook import Rulebook
 class Terms:
     """The same for every plan of one run. Plain values only, so that a worker process can be given it.
 
+    `changes` says in words what the house changed of the rules.
+
     `width` is in columns; `colour`, `pretty` and `timing` are as asked for; `alone` is true where one plan was named.
     """
 
@@ -20,6 +22,7 @@ class Terms:
     house: str
     trades: tuple[str, ...]
     rules: int
+    changes: tuple[str, ...] = ()
     stop_at: Level = "correction"
     width: int = 100
     colour: bool = False
@@ -50,6 +53,6 @@ def terms_of(
 ) -> Terms:
     """The terms of a run with this rulebook."""
     return Terms(
-        rulebook.version, rulebook.digest, rulebook.house, rulebook.trades(), len(rulebook.rules),
+        rulebook.version, rulebook.digest, rulebook.house, rulebook.trades(), len(rulebook.rules), rulebook.changes,
         stop_at, width, colour, pretty, timing, alone,
     )  # fmt: skip

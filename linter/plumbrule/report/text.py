@@ -11,7 +11,7 @@ from plumbrule.report.clean import one_line
 from plumbrule.report.figures import many
 from plumbrule.report.outcome import Outcome, at_or_above, exit_code, levels_of, verdict_of
 from plumbrule.report.paper import Paper
-from plumbrule.report.places import by_part, part_name
+from plumbrule.report.places import by_part, house_changes, part_name
 from plumbrule.report.terms import Terms
 from plumbrule.report.unseen import unseen
 from plumbrule.rulebook.rule import LEVELS
@@ -93,6 +93,8 @@ def _head(paper: Paper, examined: Examined, terms: Terms) -> None:
     )
     paper.line(counts, "bold", indent=2)
     paper.line(_tally_words(tally), "dim", indent=2)
+    if terms.alone:
+        house_changes(paper, terms)
 
 
 def _verdict_words(inspection: Inspection, terms: Terms) -> str:
@@ -125,6 +127,7 @@ def _allowed(inspection: Inspection) -> int:
 def _overview(outcomes: Sequence[Outcome], terms: Terms) -> str:
     paper = Paper(terms.width, terms.colour)
     paper.apart(f"plumbrule inspect: {many(len(outcomes), 'plan')}", terms.rulebook_line(), "bold")
+    house_changes(paper, terms)
     words = {"pass": "passes", "fail": "FAILS", "unreadable": "UNREADABLE"}
     for outcome in outcomes:
         tally = outcome.tally

@@ -66,8 +66,8 @@ def defaults(examined: Examined, kinds: Sequence[str], width: int = 100, colour:
         for row in examined.rows.get(kind, ()):
             for pointer, says in row.assumed.items():
                 assumed.setdefault(pointer, says)
-                fields = [name for name, pointers in row.inputs.items() if pointer in pointers]
-                resting.setdefault(pointer, {}).setdefault(", ".join(fields), []).append(row)
+                using = [name for name, pointers in row.inputs.items() if pointer in pointers]
+                resting.setdefault(pointer, {}).setdefault(", ".join(using), []).append(row)
     paper.apart(
         f"plumbrule workings {one_line(examined.path)} --defaults", f"{many(len(assumed), 'thing')} assumed", "bold"
     )
