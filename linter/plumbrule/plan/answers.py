@@ -40,7 +40,7 @@ Steel = Annotated[
     words.Steel,
     WordHints({"mild steel": _MARK, "steel": _MARK, "hot rolled": _MARK, "hot-rolled": _MARK, "unknown": _MARK,
                "stainless": "304 stainless is the only one known here.",
-               "aluminium": "6061-T6 or 6063-T5?", "aluminum": "6061-T6 or 6063-T5?"}),
+               "aluminium": "6061-T6 or 6063-T5?", "aluminum": "6061-T6 or 6063-T5?"}, noun="steel grade"),
 ]  # fmt: skip
 ScrewKind = Annotated[
     words.ScrewKind,
@@ -48,7 +48,7 @@ ScrewKind = Annotated[
                "lag": "Write lag screw.", "lag bolt": "Write lag screw.", "coach screw": "Write lag screw.",
                "anchor": "masonry anchor or hollow-wall anchor?", "plug": "masonry anchor or hollow-wall anchor?",
                "bolt": "hanger bolt, machine screw or lag screw?", "timber screw": "structural screw or wood screw?",
-               "toggle bolt": "Write toggle."}),
+               "toggle bolt": "Write toggle."}, noun="kind of screw"),
 ]  # fmt: skip
 Head = Annotated[
     words.Head, WordHints({"countersunk": "flat, oval, bugle or trim?", "dome": "round, pan or truss?"})
@@ -70,13 +70,13 @@ Lining = Annotated[
     words.Lining,
     WordHints({"drywall": "Write gypsum board.", "plasterboard": "Write gypsum board.",
                "plaster": "plaster on wood lath, plaster on metal lath or gypsum plaster on brick?",
-               "lath and plaster": "plaster on wood lath or plaster on metal lath?"}),
+               "lath and plaster": "plaster on wood lath or plaster on metal lath?"}, noun="lining"),
 ]  # fmt: skip
 Finish = Annotated[
     words.Finish,
     WordHints({"polyurethane": _POLYURETHANE, "poly": _POLYURETHANE, "varnish": "oil varnish or wiping varnish?",
                "oil": "linseed oil, tung oil, oil-varnish blend, hard-wax oil or mineral oil?",
-               "epoxy": "Write clear epoxy.", "danish oil": "Write oil-varnish blend."}),
+               "epoxy": "Write clear epoxy.", "danish oil": "Write oil-varnish blend."}, noun="finish"),
 ]  # fmt: skip
 PanelCore = Annotated[
     words.PanelCore,
@@ -96,7 +96,8 @@ Sealant = Annotated[
 BoxHolds = Annotated[words.BoxHolds, WordHints({"outlet": "Write receptacle.", "socket": "Write receptacle."})]
 Task = Annotated[
     words.Task,
-    WordHints({"sand": "sand board or abrade wall?", "paint": "paint wall, coat steel or finish board?",
+    WordHints({"sand wall": "Did you mean abrade wall or sand board?", "sand": "sand board or abrade wall?",
+               "paint": "paint wall, coat steel or finish board?",
                "clean": "wash wall, rinse wall, dust off wall or wipe wall?",
-               "drill": "drill steel or drill pilot holes?", "measure": "Write measure room."}),
+               "drill": "drill steel or drill pilot holes?", "measure": "Write measure room."}, noun="task"),
 ]  # fmt: skip

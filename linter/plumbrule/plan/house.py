@@ -2,7 +2,7 @@
 
 from typing import Annotated, ClassVar, Literal
 
-from pydantic import Field
+from pydantic import ConfigDict, Field
 
 from plumbrule.plan.part import Part, Text
 from plumbrule.reading.model import Listed
@@ -65,6 +65,7 @@ class Hours(Part):
 class House(Part):
     """What a team makes of the rulebook. Every report names the house file that was in force."""
 
+    model_config = ConfigDict(title="House file")
     HINTS: ClassVar[dict[str, str]] = {
         "ignore": "A rule is not switched off: give it a level, or allow a departure in the plan.",
         "disable": "A rule is not switched off: give it a level, or allow a departure in the plan.",

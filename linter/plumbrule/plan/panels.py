@@ -1,13 +1,27 @@
 """Panels, and the trims and sealants that close their edges."""
 
-from typing import ClassVar
+from typing import Annotated, Any, ClassVar
 
-from pydantic import Field
+from pydantic import Field, PlainValidator, WithJsonSchema
 
 from plumbrule.plan import answers, words
 from plumbrule.plan.part import AtLeastOne, Named, Part, Text
-from plumbrule.reading.model import Listed
+from plumbrule.reading.model import Listed, mistake
 from plumbrule.reading.quantities import Density, Expansion, Length, Name, Size
+
+
+def _movement_class(value: Any) -> float | str:
+    if isinstance(value, str | int | float) and not isinstance(value, bool) and value in words.MOVEMENT_CLASSES:
+        return value
+    shown = "true" if value is True else "false" if value is False else value
+    found = f"`{shown}` is not a class." if isinstance(value, str | int | float) else "A class is needed here."
+    raise mistake(found, "Write 7.5, 12.5, 25, 35, 50 or none stated.")
+
+
+# A `Literal` may not hold the number 7.5.
+MovementClass = Annotated[
+    float | str, PlainValidator(_movement_class), WithJsonSchema({"enum": list(words.MOVEMENT_CLASSES)})
+]
 
 
 class Panel(Part):
@@ -141,7 +155,7 @@ class SealantPart(Part):
 
     kind: answers.Sealant | None = None
     """kind of sealant"""
-    class_: words.MovementClass | None = Field(None, alias="class")
+    class_: MovementClass | None = Field(None, alias="class")
     """movement each way in percent: 7.5, 12.5, 25, 35, 50, or none stated"""
     joints: Listed[words.Joint] | None = None
     """joints it fills"""

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Annotated, Any, TypeVar
 
-from pydantic import ConfigDict, Field
+from pydantic import BeforeValidator, ConfigDict, Field
 
-from plumbrule.reading.model import Written
+from plumbrule.reading.model import Written, mistake
 from plumbrule.reading.quantities import Name
 
 T = TypeVar("T")
@@ -32,3 +33,14 @@ class Part(Written):
 def is_mapping(value: Any) -> str:
     """Tells the two spellings of a value apart: a word or a name, or a mapping of measures."""
     return "mapping" if isinstance(value, dict | Part) else "word"
+
+
+def instead(answer: Callable[[str], tuple[str, str]]) -> BeforeValidator:
+    """Beside the type of a list or a part: what to say where plain text stands in its place, found and write."""
+
+    def read(value: Any) -> Any:
+        if isinstance(value, str):
+            raise mistake(*answer(value))
+        return value
+
+    return BeforeValidator(read)

@@ -21,7 +21,7 @@ from plumbrule.reading.places import Document
 class PlanFile(Part):
     """The plan of a wall-hung seat or shelf, or of a panelled wall, before anything is bought."""
 
-    model_config = ConfigDict(defer_build=False)
+    model_config = ConfigDict(defer_build=False, title="Plan of a wall-hung seat, shelf or panelled wall, version 1")
     HINTS: ClassVar[dict[str, str]] = {
         "variances": "Write departures.",
         "waivers": "Write departures.",

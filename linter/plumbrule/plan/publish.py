@@ -1,16 +1,18 @@
-"""`python -m plumbrule.plan.publish` writes the JSON Schemas of plan and house files; with `--check` it only compares."""
+"""The JSON Schemas of plan and house files: `python -m plumbrule.plan.publish` writes them, `--check` compares."""
 
 from __future__ import annotations
 
 import sys
 from collections.abc import Sequence
 
+from pydantic import BaseModel
+
 from plumbrule import shipped
 from plumbrule.plan.house import House
 from plumbrule.plan.plan_file import PlanFile
 from plumbrule.reading.schema import text
 
-MODELS = {"plan": PlanFile, "house": House}
+MODELS: dict[str, type[BaseModel]] = {"plan": PlanFile, "house": House}
 
 
 def schemas() -> dict[str, str]:

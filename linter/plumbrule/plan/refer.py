@@ -217,7 +217,8 @@ def _meant(name: str, known: list[str], wanted: str) -> str:
 
     if not known:
         return f"This plan has no {wanted} yet: add it, or take this line out."
-    close = nearest(name, known)
+    turned = (other for other in known if sorted(other.split("-")) == sorted(name.split("-")))
+    close = next(turned, None) or nearest(name, known)
     if close is not None:
         return f"Did you mean {close}?"
     return f"Write {' or '.join(known)}." if len(known) <= MOST_LISTED else "Check the name."

@@ -1,9 +1,9 @@
 """What carries boards: steel shapes, drilling patterns, and the angles, brackets and cleats made from them."""
 
-from typing import ClassVar, Literal
+from typing import Annotated, ClassVar, Literal
 
 from plumbrule.plan import answers, words
-from plumbrule.plan.part import Part
+from plumbrule.plan.part import Part, instead
 from plumbrule.reading.model import Listed
 from plumbrule.reading.quantities import Angle as Degrees
 from plumbrule.reading.quantities import Length, Name, Size
@@ -44,6 +44,13 @@ class Countersink(Part):
     """diameter at the face"""
 
 
+def _one_distance(text: str) -> tuple[str, str]:
+    return "from_heel is a list: one entry for each screw at a place.", f"Write [{text}]."
+
+
+FromHeel = Annotated[Listed[Size], instead(_one_distance)]
+
+
 class HolePattern(Part):
     """One drilling pattern, used wherever it is named."""
 
@@ -51,7 +58,7 @@ class HolePattern(Part):
     """name of the screw"""
     diameter: Size
     """diameter of the drill"""
-    from_heel: Listed[Size]
+    from_heel: FromHeel
     """distances from the heel; two entries are two screws at each place, one above the other"""
     slot: Size | None = None
     """length of the slot over all, where the board must be free to move"""
@@ -80,7 +87,7 @@ class HoleGroup(Part):
     """instead of the pattern's"""
     diameter: Size | None = None
     """instead of the pattern's"""
-    from_heel: Listed[Size] | None = None
+    from_heel: FromHeel | None = None
     """instead of the pattern's"""
     slot: Size | None = None
     """instead of the pattern's"""

@@ -1,7 +1,9 @@
 """The face of a wall as it is today: what is on it, how it holds, how flat it is."""
 
+from typing import Annotated
+
 from plumbrule.plan import answers, words
-from plumbrule.plan.part import Part
+from plumbrule.plan.part import Part, instead
 from plumbrule.reading.model import Listed
 from plumbrule.reading.quantities import Length, Size, Time
 
@@ -13,6 +15,15 @@ class OutOfFlat(Part):
     """widest gap under the straightedge"""
     straightedge: Size
     """length of the straightedge"""
+
+
+def _a_ratio(text: str) -> tuple[str, str]:
+    gap, per, straightedge = text.partition(" per ")
+    if not per:
+        gap, straightedge = text, "4 ft"
+    return f"{text} is two measures in one." if per else f"{text} is only the gap.", (
+        f"Write {{gap: {gap}, straightedge: {straightedge}}}."
+    )
 
 
 class Test(Part):
@@ -44,7 +55,7 @@ class Surface(Part):
     """what is wrong with it; [sound] if nothing is"""
     texture: words.Texture | None = None
     """how rough the face is"""
-    out_of_flat: OutOfFlat | None = None
+    out_of_flat: Annotated[OutOfFlat, instead(_a_ratio)] | None = None
     """widest gap under a straightedge"""
     tests: Tests = Tests.model_construct()
     """tests for lead and asbestos"""

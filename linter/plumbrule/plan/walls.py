@@ -1,13 +1,13 @@
 """Walls, read from left to right by someone standing in the room, and the corners where they meet."""
 
-from typing import ClassVar, Literal
+from typing import Annotated, ClassVar, Literal
 
 from pydantic import Field
 
 from plumbrule.plan import words
 from plumbrule.plan.fixtures import Box, FittingPart, Opening
 from plumbrule.plan.framing import Block, Framing, Layer, Services
-from plumbrule.plan.part import Named, Part
+from plumbrule.plan.part import Named, Part, instead
 from plumbrule.plan.surface import Surface
 from plumbrule.reading.model import Listed
 from plumbrule.reading.quantities import Angle, Length, Name, Size
@@ -20,6 +20,14 @@ class BothEnds(Part):
     """at the left end"""
     right: Length
     """at the right end"""
+
+
+def _one_height(text: str) -> tuple[str, str]:
+    return f"{text} is one height.", f"Give both ends: ceilings fall too. Write {{left: {text}, right: {text}}}."
+
+
+def _one_drop(text: str) -> tuple[str, str]:
+    return f"{text} is one drop.", "Give both ends: write {left: 0 in, right: 1/2 in}."
 
 
 class WallEnds(Part):
@@ -51,9 +59,9 @@ class Wall(Part):
 
     width: Size
     """face to face of the lining as it stands, not stud to stud"""
-    ceiling: BothEnds | None = None
+    ceiling: Annotated[BothEnds, instead(_one_height)] | None = None
     """ceiling height above the datum, at each end"""
-    floor_drop: BothEnds | None = None
+    floor_drop: Annotated[BothEnds, instead(_one_drop)] | None = None
     """how far the floor lies below the datum, at each end"""
     ends: WallEnds | None = None
     """what stands at an end that is in no corner"""

@@ -184,7 +184,6 @@ TRIM_RUNS: tuple[str, ...] = ("floor", "ceiling", "openings")
 SEALANTS: tuple[str, ...] = get_args(Sealant)
 # Movement each way in percent, as sealants are classed; a tube without a figure says `none stated`.
 MOVEMENT_CLASSES: tuple[float | str, ...] = (7.5, 12.5, 25, 35, 50, "none stated")
-MovementClass = float | Literal["none stated"]
 JOINTS: tuple[str, ...] = get_args(Joint)
 BACKERS: tuple[str, ...] = get_args(Backer)
 
