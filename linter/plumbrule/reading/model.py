@@ -27,24 +27,28 @@ class Written(BaseModel):
 
 
 class WordHints:
-    """Beside a `Literal`: what to answer to words that people write by habit.
+    """Beside a `Literal`: what to answer to words that people write by habit. A question back says that the word
+    leaves something open; any other answer says that it is no `noun`.
 
     `Annotated[Literal["red oak", "white oak"], WordHints({"oak": "red oak or white oak?"})]`
     """
 
-    __slots__ = ("hints",)
+    __slots__ = ("hints", "noun")
 
-    def __init__(self, hints: Mapping[str, str]) -> None:
+    def __init__(self, hints: Mapping[str, str], noun: str = "word known here") -> None:
         self.hints = dict(hints)
+        self.noun = noun
 
     def __get_pydantic_core_schema__(self, source: Any, handler: GetCoreSchemaHandler) -> CoreSchema:
         words = handler(source)
-        hints = self.hints
+        hints, noun = self.hints, self.noun
 
         # Only a refused word costs anything more.
         def read(value: Any, inner: core_schema.ValidatorFunctionWrapHandler) -> Any:
             if isinstance(value, str) and value in hints:
-                raise mistake(f"`{value}` is not enough to go by.", hints[value])
+                answer = hints[value]
+                unknown = answer.startswith(("Write ", "Did you mean "))
+                raise mistake(f"`{value}` is not {f'a {noun}' if unknown else 'enough to go by'}.", answer)
             return inner(value)
 
         return core_schema.no_info_wrap_validator_function(read, words)

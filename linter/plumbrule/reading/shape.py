@@ -92,11 +92,13 @@ def notation(annotation: Any) -> str:
 
 
 def alternatives(annotation: Any) -> list[Any]:
-    """The members of a union, None left out; nothing if it is none."""
+    """The members of a union, None left out; nothing if it is none. A union that stands alone beside None is its
+    members: pydantic does not tell the two apart in a location."""
     annotation = stripped(annotation)
-    if get_origin(annotation) in (Union, UnionType):
-        return [member for member in get_args(annotation) if member is not NoneType]
-    return []
+    if get_origin(annotation) not in (Union, UnionType):
+        return []
+    members = [member for member in get_args(annotation) if member is not NoneType]
+    return (alternatives(members[0]) or members) if len(members) == 1 else members
 
 
 def models(annotation: Any) -> list[type[BaseModel]]:
