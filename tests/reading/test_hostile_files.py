@@ -135,7 +135,9 @@ def test_an_alias_bomb_is_refused_before_it_is_followed() -> None:
 
 @pytest.mark.parametrize("bracket", [b"[", b"{a: ", b"- "])
 def test_deep_nesting_is_refused_while_it_is_read(bracket: bytes) -> None:
-    assert "nested more than 24 levels deep" in str(faults(bracket * 200_000 if len(bracket) < 3 else bracket * 50_000)[-1])
+    assert "nested more than 24 levels deep" in str(
+        faults(bracket * 200_000 if len(bracket) < 3 else bracket * 50_000)[-1]
+    )
 
 
 def test_keys_within_keys_are_refused_at_the_first() -> None:

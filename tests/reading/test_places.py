@@ -132,7 +132,7 @@ def test_plain_scalars_are_those_of_yaml_1_2(text: str, value: object) -> None:
 
 
 def test_a_quoted_scalar_is_always_text() -> None:
-    assert read(b"a: \"1\"\nb: 'true'\nc: \"\"\n", "p").value == {"a": "1", "b": "true", "c": ""}
+    assert read(b'a: "1"\nb: \'true\'\nc: ""\n', "p").value == {"a": "1", "b": "true", "c": ""}
 
 
 @pytest.mark.parametrize("text", [".inf", "-.inf", ".nan", "1e999", "-1e400"])
@@ -169,7 +169,15 @@ def test_both_parsers_give_the_same_values_and_places(text: str, newline: str) -
 
 
 def test_both_parsers_refuse_alike() -> None:
-    for text in ("a: &x 1\n", "a: *x\n", "a: !!int 3\n", "a: 1\na: 2\n", "<<: {a: 1}\n", "a: {b: #10, c: 1}\n", "a: b: c\n"):
+    for text in (
+        "a: &x 1\n",
+        "a: *x\n",
+        "a: !!int 3\n",
+        "a: 1\na: 2\n",
+        "<<: {a: 1}\n",
+        "a: {b: #10, c: 1}\n",
+        "a: b: c\n",
+    ):
         with pytest.raises(Unreadable) as fast:
             read(text.encode(), "p")
         with pytest.raises(Unreadable) as slow:
@@ -178,7 +186,23 @@ def test_both_parsers_refuse_alike() -> None:
 
 
 WORDS = st.sampled_from(
-    ["a", "3/4 in", "white ash", "7'-10 3/4\"", "8 %", "true", "12", "1.5", "x: y", "# no", "½ in", "", "it's", "🪵", "-"]
+    [
+        "a",
+        "3/4 in",
+        "white ash",
+        "7'-10 3/4\"",
+        "8 %",
+        "true",
+        "12",
+        "1.5",
+        "x: y",
+        "# no",
+        "½ in",
+        "",
+        "it's",
+        "🪵",
+        "-",
+    ]
 )
 TREES = st.recursive(
     WORDS | st.integers(-99, 99) | st.booleans(),
@@ -199,6 +223,7 @@ def test_whatever_is_written_reads_back_from_its_place(value: dict[str, object],
     writer.default_flow_style = flow
     writer.map_indent = writer.sequence_indent = max(2, indent)
     writer.allow_unicode = True
+    writer.width = 10_000
     stream = StringIO()
     writer.dump(value, stream)
     document = read(stream.getvalue().encode(), "p")

@@ -5,7 +5,17 @@ from __future__ import annotations
 import re
 from typing import Any
 
-from plumbrule.reading.notation import KINDS, LONGEST, MEASURE_ON_SITE, NUMBER, Kind, NotAQuantity, magnitude, readable
+from plumbrule.reading.notation import (
+    KINDS,
+    LONGEST,
+    MEASURE_ON_SITE,
+    NUMBER,
+    Kind,
+    NotAQuantity,
+    magnitude,
+    parse,
+    readable,
+)
 
 # What people write -> the spelling of the unit. Looked up in lower case.
 _ALIASES = {
@@ -62,7 +72,6 @@ _CROSSED: dict[tuple[str, str], tuple[str, str, float]] = {
     ("length", "yd"): ("yd is not a unit here.", "Write {v} ft.", 3.0),
 }
 
-_NUMBER_ONLY = re.compile(f"-?{NUMBER}")
 _AMOUNT = re.compile(f"(-?)({NUMBER}) {{0,2}}([^0-9].{{0,19}})")
 
 
@@ -92,7 +101,7 @@ def explain(kind: Kind, text: str) -> NotAQuantity:
             f"Only a length may wait until it is measured; here {kind.says} is needed.",
             f"Write it like {_examples(kind)}, or leave the key out.",
         )
-    if _NUMBER_ONLY.fullmatch(text):
+    if re.fullmatch(f"-?{kind.number}", text):
         return _without_unit(kind, text)
     if crossed := _crossed(kind, text):
         return crossed
@@ -121,7 +130,22 @@ def _without_unit(kind: Kind, number: str) -> NotAQuantity:
         meant = f"{100 * float(_plain(number)):g}"
     if "/" in number and kind.dimension == KINDS["length"].dimension:
         write = "Write {n} in."
-    return NotAQuantity(f"{number} has no unit.", write.replace("{n}", meant))
+    write = write.replace("{n}", meant)
+    # A number that could not be meant in any of our units is no ground for a suggestion.
+    suggested = write.removeprefix("Write ").removesuffix(".").split(" or ")
+    if not any(_believable(kind, one) for one in suggested):
+        write = f"Write it like {_examples(kind)}."
+    return NotAQuantity(f"{number} has no unit.", write)
+
+
+def _believable(kind: Kind, text: str) -> bool:
+    if not readable(kind.name, text):
+        return False
+    try:
+        parse(kind.name, text)
+    except NotAQuantity:
+        return False
+    return True
 
 
 def _plain(number: str) -> str:
@@ -162,7 +186,7 @@ def _put_right(kind: Kind, text: str) -> str | None:
 
 
 def _respelled(kind: Kind, text: str) -> str | None:
-    found = re.fullmatch("(-?[0-9][0-9 ./e½¼¾⅛⅜⅝⅞-]{0,20}?) {0,2}([^0-9 ].{0,15})", text)
+    found = re.fullmatch(f"(-?{kind.number}) {{0,2}}([^0-9 ].{{0,15}})", text)
     if not found:
         return None
     unit = _ALIASES.get(found[2].lower())

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from datetime import date
 from typing import Annotated, Any
@@ -124,7 +125,7 @@ def _line_or_area_load(value: Any) -> Load:
                 return Load(parse("line load", value), over_area=False)
             except NotAQuantity as along:
                 # The mistake of the kind whose unit was meant.
-                raise (over_area if "2" in value or "²" in value or not along.notation else along) from None
+                raise (over_area if re.search("[a-z]\\^?[2²]|[Pp]a$|psf", value) else along) from None
     raise bare(KINDS["area load"], value)
 
 
