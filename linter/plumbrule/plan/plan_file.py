@@ -6,9 +6,10 @@ from typing import ClassVar, Literal
 from pydantic import ConfigDict, Field
 
 from plumbrule.plan.boards import Board
+from plumbrule.plan.departures import Departure
 from plumbrule.plan.panels import PanelField, SealantPart, TrimPart
 from plumbrule.plan.part import Named, Part, Text
-from plumbrule.plan.purchase import Departure, PurchaseList
+from plumbrule.plan.purchase import PurchaseList
 from plumbrule.plan.screws import Screw
 from plumbrule.plan.site import Record, Site
 from plumbrule.plan.steps import Step

@@ -1,10 +1,8 @@
-"""The purchase list, by group, and departures: rules that someone has answered for."""
-
-from pydantic import Field
+"""The purchase list, by group."""
 
 from plumbrule.plan import answers, words
 from plumbrule.plan.part import Count, Part, Text
-from plumbrule.reading.quantities import Date, Mass, Size, Volume
+from plumbrule.reading.quantities import Mass, Size, Volume
 
 BuyingName = Text
 
@@ -78,20 +76,3 @@ class PurchaseList(Part):
     """box fittings, by box or by kind"""
     protection: Bought | None = None
     """protection and sheets"""
-
-
-class Departure(Part):
-    """A rule that is knowingly not kept at one place, and who answers for it."""
-
-    rule: Text
-    """name of the rule"""
-    at: Text
-    """pointer to the part: /angles/seat-back"""
-    reason: Text
-    """why it is allowed here"""
-    allowed_by: Text
-    """trade of whoever allowed it: engineer, building official"""
-    until: Date
-    """day the permission ends, in quotes"""
-    margin: Text | float | None = Field(None)
-    """margin when it was allowed; the permission is void once it gets worse"""
