@@ -211,7 +211,7 @@ def test_a_pipe_or_a_device_is_not_waited_for(tmp_path: Path) -> None:
     pipe = tmp_path / "plan.yaml"
     os.mkfifo(pipe)
     for path in (pipe, Path("/dev/zero"), Path("/dev/null")):
-        with pytest.raises(Unreadable, match="not an ordinary file but a pipe or a device. Name a text file"):
+        with pytest.raises(Unreadable, match="not an ordinary file but a pipe or a device"):
             read_file(path)
 
 
@@ -232,7 +232,7 @@ def test_no_permission_is_said_whoever_asks(tmp_path: Path, monkeypatch: pytest.
     path = tmp_path / "plan.yaml"
     path.write_bytes(b"plan: 1\n")
     monkeypatch.setattr(os, "open", refuse)
-    with pytest.raises(Unreadable, match="You have no permission to read this file. Ask its owner for it."):
+    with pytest.raises(Unreadable, match="You have no permission to read this file"):
         read_file(path)
 
 

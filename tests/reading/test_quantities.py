@@ -54,7 +54,8 @@ def test_lengths(text: str, inches: float) -> None:
         ("time", "40 min", 40 / 60), ("time", "1 h", 1.0), ("time", "1-1/2 h", 1.5), ("time", "14 days", 336.0),
         ("time", "1 day", 24.0), ("time", "4 years", 4 * 365.25 * 24),
         ("expansion", "1.2e-4 per °C", 1.2e-4), ("expansion", "1e-5 per °F", 1.8e-5),
-        ("signed length", "-1/8 in", -3.175), ("signed length", "-1-1/2 in", -38.1), ("signed length", "-1'-6\"", -457.2),
+        ("signed length", "-1/8 in", -3.175), ("signed length", "-1-1/2 in", -38.1),
+        ("signed length", "-1'-6\"", -457.2),
     ],
 )  # fmt: skip
 def test_every_kind(kind: str, text: str, value: float) -> None:
@@ -117,8 +118,32 @@ def test_what_is_said_instead(kind: str, text: str, said: str) -> None:
 
 def test_what_a_message_says_to_write_can_be_read() -> None:
     """No message sends anyone from one fault to the next."""
-    slips = ["48", "1/2", "12,5 mm", "3 inches", "5’ 3”", ".5 in", "-3 in", "4 ft 14 in", "250 lb", "1 oz", "2", "0.3",
-             "82", "68", "100 psf", "35 pcf", "2 weeks", "1 month", "6 sq ft", "1,5 l", "70 f", "30 percent", "3 hrs"]  # fmt: skip
+    slips = [
+        "48",
+        "1/2",
+        "12,5 mm",
+        "3 inches",
+        "5’ 3”",
+        ".5 in",
+        "-3 in",
+        "4 ft 14 in",
+        "250 lb",
+        "1 oz",
+        "2",
+        "0.3",
+        "82",
+        "68",
+        "100 psf",
+        "35 pcf",
+        "2 weeks",
+        "1 month",
+        "6 sq ft",
+        "1,5 l",
+        "70 f",
+        "30 percent",
+        "3 hrs",
+    ]
+    # fmt: skip
     checked = 0
     for kind in KINDS:
         for slip in slips:
@@ -138,7 +163,7 @@ def test_what_a_message_says_to_write_can_be_read() -> None:
         (48, "48 has no unit. Write 48 in or 48 mm."),
         (48.5, "48.5 has no unit. Write 48.5 in or 48.5 mm."),
         (-3, "-3 has no unit and is below zero. Write it like 3/4 in or 4 ft 2 in."),
-        (True, "true is not a length. Write it like 3/4 in or 4 ft 2 in."),
+        (True, "`true` is not a length. Write it like 3/4 in or 4 ft 2 in."),
         (None, "The value is empty. Write it like 3/4 in or 4 ft 2 in."),
         (["3 in"], "A list stands where a length is needed. Write one, like 3/4 in or 4 ft 2 in."),
         ({"a": 1}, "A group of keys stands where a length is needed. Write it like 3/4 in or 4 ft 2 in."),
@@ -154,7 +179,8 @@ def test_what_is_no_text_at_all(value: Any, said: str) -> None:
         (quantities.ScrewSize, "", "The size is empty. A bare # starts a comment: write No. 10."),
         (quantities.ScrewSize, "10", "10 is not a screw size as it is written here. Write No. 10."),
         (quantities.ScrewSize, 10, "10 is not a screw size as it is written here. Write No. 10."),
-        (quantities.ScrewSize, "No. 30", "There is no screw size 30 here. Write No. 4 to No. 24, or give the diameter."),
+        (quantities.ScrewSize, "No. 30", "There is no screw size 30 here. "
+         "Write No. 4 to No. 24, or give the diameter."),
         (quantities.ScrewSize, "M5", "M5 is not a screw size. Write it like No. 10."),
         (quantities.Grit, "150 grit", "150 grit is not a grit as it is written here. Write 150 or P150."),
         (quantities.Grit, "150", "150 is not a grit as it is written here. Write 150 or P150."),

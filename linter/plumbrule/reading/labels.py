@@ -108,14 +108,14 @@ def name(value: object) -> str:
 
 
 def _shown(value: object) -> str:
-    """A value as a reader would recognise it, never longer than a line."""
+    """A value as the subject of a sentence, never longer than a line."""
     if value is None:
         return ""
     if isinstance(value, bool):
-        return "true" if value else "false"
+        return "`true`" if value else "`false`"
     if isinstance(value, (list, tuple)):
-        return "a list"
+        return "A list"
     if isinstance(value, dict):
-        return "a group of keys"
+        return "A group of keys"
     text = f"{value:g}" if isinstance(value, float) else str(value)
     return text if len(text) <= 60 else f"{text[:57]}…"

@@ -80,7 +80,9 @@ def bare(kind: Kind, value: Any) -> NotAQuantity:
     if value is None:
         return NotAQuantity("The value is empty.", f"Write it like {_examples(kind)}.")
     if isinstance(value, bool):
-        return NotAQuantity(f"{'true' if value else 'false'} is not {kind.says}.", f"Write it like {_examples(kind)}.")
+        return NotAQuantity(
+            f"`{'true' if value else 'false'}` is not {kind.says}.", f"Write it like {_examples(kind)}."
+        )
     if isinstance(value, (int, float)):
         return _without_unit(kind, f"{value:.10g}")
     if isinstance(value, list):

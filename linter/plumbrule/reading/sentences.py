@@ -59,8 +59,9 @@ def example(wanted: Any) -> str:
     )
 
 
-def say(error: dict[str, Any], wanted: Any, key: str) -> tuple[str, str]:
-    """Found and write for one of pydantic's errors; `key` names the place to a reader."""
+def say(error: dict[str, Any], wanted: Any, key: str, written: str = "") -> tuple[str, str]:
+    """Found and write for one of pydantic's errors; `key` names the place to a reader, `written` is the value as it
+    stands in the file."""
     kind = error["type"]
     value = error.get("input")
     context = error.get("ctx") or {}
@@ -73,7 +74,7 @@ def say(error: dict[str, Any], wanted: Any, key: str) -> tuple[str, str]:
     if kind in ("tuple_type", "list_type", "set_type", "frozen_set_type"):
         return f"{_capital(shown(value))} stands here.", f"{_capital(_LIST)}."
     if kind in ("string_type", "string_sub_type"):
-        return _text(value)
+        return _text(value, written)
     if kind.startswith(("int_", "float_")) or kind in ("finite_number", "decimal_type"):
         return _number(value, whole=kind.startswith("int_"))
     if kind.startswith("bool_"):
@@ -177,9 +178,9 @@ def _group(value: Any, wanted: Any) -> tuple[str, str]:
     return found, f"{_capital(_GROUP)}; {{}} says that there are none."
 
 
-def _text(value: Any) -> tuple[str, str]:
+def _text(value: Any, written: str) -> tuple[str, str]:
     if isinstance(value, (bool, int, float)):
-        plain = shown(value).strip("`")
+        plain = written or shown(value).strip("`")
         return (
             f"{plain} is read as {'true or false' if isinstance(value, bool) else 'a number'}, and text is needed.",
             (f'Put it in quotes: "{plain}".'),

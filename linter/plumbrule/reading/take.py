@@ -83,7 +83,7 @@ def _faults(kind: type[BaseModel], document: Document, raw: list[Any]) -> list[F
             faults.append(Fault(document.path, _parent_place(document, above), above, found, write))
             continue
         pointer = build(each.path)
-        found, write = sentences.say(each.raw, each.wanted, _called(each.path))
+        found, write = sentences.say(each.raw, each.wanted, _called(each.path), document.written(pointer))
         below = str((each.raw.get("ctx") or {}).get("at", "")) if each.type == "mistake" else ""
         place = document.key_place(pointer) if each.at_key else document.place(pointer + below)
         if each.type == "mistake" and isinstance(each.raw.get("input"), dict) and not below:
@@ -186,7 +186,7 @@ def _truths_for_numbers(made: BaseModel, document: Document) -> list[Fault]:
     faults = []
     for pointer, truth, value in _truths("", document.value, made):
         if isinstance(value, int) and not isinstance(value, bool):
-            shown = "true" if truth else "false"
+            shown = "`true`" if truth else "`false`"
             faults.append(
                 Fault(document.path, document.place(pointer), pointer, f"{shown} stands where a number is needed.",
                       f"Write {value}.")
