@@ -97,7 +97,8 @@ class Choosing:
             at = f"/brackets/{name}"
             self._one_of(at, "at", "from_left", "Give at: studs or the list, not both.",
                          "Write at: studs, or from_left with the centre of each bracket.")  # fmt: skip
-            own = [key for key in ("upright", "arm", "thickness", "steel") if self._has(at, key)]
+            bought = ("upright", "arm", "thickness", "steel", "inside_radius", "coating")
+            own = [key for key in bought if self._has(at, key)]
             self._one_of(at, "section", own[0] if own else "upright", "Give the steel section or the bracket's sizes.",
                          "Write section, or upright, arm and thickness of a bracket as bought.")  # fmt: skip
             if own and not self._has(at, "section"):

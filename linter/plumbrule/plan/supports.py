@@ -160,6 +160,10 @@ class Bracket(Part):
     """thickness of a bought bracket"""
     steel: answers.Steel | None = None
     """grade of a bought bracket"""
+    inside_radius: Length | None = None
+    """radius inside the bend of a bought bracket"""
+    coating: words.SteelCoating | None = None
+    """what keeps a bought bracket from rusting and staining"""
     braced: bool = False
     """true where a brace runs from arm to upright"""
     at: Literal["studs"] | None = None
