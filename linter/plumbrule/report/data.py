@@ -57,7 +57,8 @@ def head_entry(outcomes: Sequence[Outcome], terms: Terms) -> Entry:
         "plumbrule": __version__,
         "rulebook": {
             "version": terms.version, "digest": terms.digest, "house": clean(terms.house) or None,
-            "changes": [clean(change) for change in terms.changes], "rules": terms.rules, "trades": list(terms.trades), "not_looked_at": list(terms.not_looked_at),
+            "changes": [clean(change) for change in terms.changes], "rules": terms.rules,
+            "trades": list(terms.trades), "not_looked_at": list(terms.not_looked_at),
         },
         "stop_at": terms.stop_at,
         "exit": exit_code(outcomes),

@@ -46,6 +46,9 @@ class Paper:
 
     def apart(self, left: str, right: str, *tones: str, indent: int = 0) -> None:
         """Two texts on one line, the second to the right edge; below each other where they do not fit."""
+        if not right:
+            self.line(left, *tones, indent=indent, hang=3)
+            return
         room = self.width - indent - len(left) - len(right)
         if room >= 2:
             self._lines.append(" " * indent + self.ink(left, *tones) + " " * room + right)

@@ -45,14 +45,19 @@ def spot(document: Document, pointer: str) -> str:
 
 
 def words_of(pointer: str) -> str:
-    """The last names of a pointer as a person would say them: `wall holes / diameter`."""
-    names = [name.replace("~1", "/").replace("~0", "~") for name in pointer.split("/") if name]
-    return one_line(" / ".join(names[-2:]).replace("_", " ")) or "the plan"
+    """A pointer as a person would say it: `diameter (seat-back, wall holes)` for a key of a named part."""
+    *above, last = _names(pointer) or ["the plan"]
+    inside = ", ".join(above[1:] if len(above) > 1 else above).replace("_", " ")
+    return one_line(f"{last.replace('_', ' ')}{f' ({inside})' if inside else ''}")
+
+
+def _names(pointer: str) -> list[str]:
+    return [name.replace("~1", "/").replace("~0", "~") for name in pointer.split("/") if name]
 
 
 def part_name(pointer: str) -> str:
     """The name of a part: `seat-back (angle)` for /angles/seat-back; `site` for what is no named part."""
-    names = [name.replace("~1", "/").replace("~0", "~") for name in pointer.split("/") if name]
+    names = _names(pointer)
     if len(names) < 2:
         return one_line(names[0]) if names else "the plan"
     kind = _ONE.get(names[0], names[0].removesuffix("s")).replace("_", " ")

@@ -63,7 +63,8 @@ def whole(outcomes: Sequence[Outcome], terms: Terms, rulebook: Rulebook) -> Iter
         "shortDescription": {"text": "Checks the plan of a wall-hung seat, shelf or panelled wall."},
         "rules": [*(_descriptor(rule) for rule in rulebook.rules), _DEPARTURE_DESCRIPTOR],
         "properties": {
-            "rulebook": terms.digest, "house": clean(terms.house), "changes": [clean(change) for change in terms.changes],
+            "rulebook": terms.digest, "house": clean(terms.house),
+            "changes": [clean(change) for change in terms.changes],
         },
     })  # fmt: skip
     read = [outcome for outcome in outcomes if outcome.verdict != "unreadable"]

@@ -10,7 +10,7 @@ from plumbrule.report.block import block
 from plumbrule.report.clean import one_line
 from plumbrule.report.figures import many
 from plumbrule.report.outcome import Outcome, at_or_above, exit_code, levels_of, verdict_of
-from plumbrule.report.paper import Paper
+from plumbrule.report.paper import JOIN, Paper
 from plumbrule.report.places import by_part, house_changes, part_name
 from plumbrule.report.terms import Terms
 from plumbrule.report.unseen import unseen
@@ -86,10 +86,17 @@ def _head(paper: Paper, examined: Examined, terms: Terms) -> None:
     paper.blank()
     stop_work, corrections, advisories = levels_of(inspection)
     tally = inspection.tally
-    counts = (
-        f"{stop_work} stop-work   {corrections} correction{'' if corrections == 1 else 's'}   "
-        f"{advisories} advisor{'y' if advisories == 1 else 'ies'}   |   "
-        f"{len(inspection.not_inspected)} not inspected   {_allowed(inspection)} allowed   {tally.holds} hold"
+    counts = "   ".join(
+        said.replace(" ", JOIN)
+        for said in (
+            f"{stop_work} stop-work",
+            f"{corrections} correction{'' if corrections == 1 else 's'}",
+            f"{advisories} advisor{'y' if advisories == 1 else 'ies'}",
+            "|",
+            f"{len(inspection.not_inspected)} not inspected",
+            f"{_allowed(inspection)} allowed",
+            f"{tally.holds} hold",
+        )
     )
     paper.line(counts, "bold", indent=2)
     paper.line(_tally_words(tally), "dim", indent=2)
@@ -131,7 +138,9 @@ def _overview(outcomes: Sequence[Outcome], terms: Terms) -> str:
     words = {"pass": "passes", "fail": "FAILS", "unreadable": "UNREADABLE"}
     for outcome in outcomes:
         tally = outcome.tally
-        right = f"{words[outcome.verdict]:<10}"
+        said = "passes so far" if outcome.verdict == "pass" and outcome.unseen else words[outcome.verdict]
+        tones = ("yellow", "bold") if outcome.verdict == "pass" and outcome.unseen else _VERDICT_TONES[outcome.verdict]
+        right = f"{said:<14}"
         if outcome.verdict != "unreadable":
             right += (
                 f"{tally.holds:>6} hold {tally.breaks + tally.failed:>4} break {tally.not_inspected:>4} not inspected "
@@ -140,7 +149,7 @@ def _overview(outcomes: Sequence[Outcome], terms: Terms) -> str:
             right += f" {outcome.milliseconds / 1e3:>7.3f} s" if terms.timing else ""
         else:
             right += f"{many(len(outcome.faults), 'fault')}"
-        paper.apart(one_line(outcome.path), right, *_VERDICT_TONES[outcome.verdict], indent=2)
+        paper.apart(one_line(outcome.path), right, *tones, indent=2)
     return paper.text() + "\n"
 
 
