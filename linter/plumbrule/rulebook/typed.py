@@ -102,10 +102,9 @@ class Typed:
         except BadExpression as error:
             self._fault_in(pointer, text, error.start, error.end, error.message, error.hint)
             return None
-        if wanted is None and not found.reads & self._row.by_name.keys():
-            self._fault_in(
-                pointer, text, 0, len(text), f"It reads no field of {self._row.kind}.", "Name what is measured."
-            )
+        if not bare and not found.reads & self._row.by_name.keys():
+            nothing = f"It reads no field of {self._row.kind}."
+            self._fault_in(pointer, text, 0, len(text), nothing, "Name what is looked at.")
         return found
 
     def _fault_in(self, pointer: str, text: str, start: int, end: int, found: str, write: str) -> None:
