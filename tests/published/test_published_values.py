@@ -7,6 +7,7 @@ from typing import Any
 
 import pytest
 from calculations import CALCULATIONS
+
 from plumbrule.mechanics.given import si
 from plumbrule.reading.places import read
 from plumbrule.reading.units import UNITS, from_si
