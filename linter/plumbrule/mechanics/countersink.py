@@ -28,18 +28,37 @@ def cone_height(head: Given, diameter: Given, angle: float) -> Worked:
     )  # fmt: skip
 
 
-def sink_depth(head: Given, diameter: Given, angle: float, table_height: Given) -> Worked:
-    """Depth H_c in mm of the countersink for a flush head: the cone from `head` to `diameter`, or the tabulated
-    `table_height` when that is more (pass the cone's own height where no table has the head).
+def cut_depth(sink: Given, hole: Given, angle: float) -> Worked:
+    """Depth (S - d_h)/(2 tan(theta_s/2)) in mm of the sink as it is cut: from its `sink` diameter at the face down to
+    the `hole`, mm, with a cutter of included `angle` degrees. Raises NotPossible as `cone_height` does."""
+    cone = cone_height(sink, hole, angle)
+    return Worked(
+        "H_k", "depth of the countersink as it is cut", "(S - d_h) / (2 * tan(th_s / 2))",
+        (number("S", sink, "mm"), number("d_h", hole, "mm"), number("th_s", angle, "°")), cone.value, "mm",
+        "geometry of the cone", steps=steps(sink, hole),
+    )  # fmt: skip
+
+
+def sink_depth(
+    head: Given, diameter: Given, angle: float, table_height: Given | None = None, cut: Given | None = None
+) -> Worked:
+    """Depth H_c in mm of the countersink: the cone from `head` to `diameter` of the screw, at the head's `angle`; the
+    tabulated `table_height` where a table has the head and prints more; the depth that is really `cut` when that is
+    deeper still.
 
     The printed height runs 2 to 4 % over the cone, since it is measured to the thread's body.
     """
     cone = cone_height(head, diameter, angle)
-    height = positive("the head's height", table_height)
+    others = {"H": table_height, "H_k": cut}
+    given = {symbol: positive("the depth", depth) for symbol, depth in others.items() if depth is not None}
+    numbers = [number(symbol, depth, "mm") for symbol, depth in others.items() if depth is not None]
+    formula = "H_g"
+    for symbol in given:
+        formula = f"max({formula}, {symbol})"
     return Worked(
-        "H_c", "depth of the countersink", "max(H_g, H)",
-        (number("H_g", cone, "mm"), number("H", table_height, "mm")), max(cone.value, height), "mm", _CONE,
-        steps=(cone, *steps(table_height)),
+        "H_c", "depth of the countersink", formula, (number("H_g", cone, "mm"), *numbers),
+        max(cone.value, *given.values()) if given else cone.value, "mm", _CONE,
+        steps=(cone, *steps(*(depth for depth in others.values() if depth is not None))),
     )  # fmt: skip
 
 
