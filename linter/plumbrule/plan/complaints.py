@@ -26,8 +26,8 @@ class Complaints:
         return text[1:-1] if text[:1] in ("'", '"') and text[-1:] == text[:1] and len(text) > 1 else text
 
     def faults(self) -> list[Fault]:
-        """All of them, in the order of the file."""
-        return sorted(self._faults, key=lambda fault: (fault.place.start, fault.pointer))
+        """All of them in the order of the file. What several users of one pattern complain of is said once."""
+        return sorted(dict.fromkeys(self._faults), key=lambda fault: (fault.place.start, fault.pointer))
 
 
 def length(mm: float, like: str) -> str:
