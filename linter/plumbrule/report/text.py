@@ -111,7 +111,7 @@ def _verdict_words(inspection: Inspection, terms: Terms) -> str:
     if at_or_above(levels, terms.stop_at):
         worst = next(level for level, count in zip(LEVELS, levels, strict=True) if count)
         return f"FAILS at: {worst}"
-    if not tally.holds + tally.breaks + tally.allowed + tally.failed:
+    if not _judged(tally):
         return "NOTHING WAS JUDGED: no rule of this rulebook came to a verdict on this plan"
     words = f"PASSES at: {terms.stop_at}"
     if inspection.not_inspected:
@@ -125,6 +125,11 @@ def _tally_words(tally: Tally) -> str:
         f"{many(judged, 'check')}: {tally.holds} hold, {tally.breaks} break, {tally.failed} could not be worked out, "
         f"{tally.not_inspected} not inspected, {tally.allowed} allowed; {tally.does_not_apply} more did not apply"
     )
+
+
+def _judged(tally: Tally) -> int:
+    """How many checks came to a verdict."""
+    return tally.holds + tally.breaks + tally.allowed + tally.failed
 
 
 def _allowed(inspection: Inspection) -> int:
@@ -169,6 +174,8 @@ def _exit_words(outcomes: Sequence[Outcome], terms: Terms) -> str:
     blind = sum(outcome.verdict == "unreadable" for outcome in outcomes)
     if blind:
         return f"exit {code}: {many(blind, 'plan')} could not be read; {found} in the others"
+    if not any(_judged(outcome.tally) for outcome in outcomes):
+        found += "; nothing was judged, so nothing is known of these plans"
     unmade = sum(outcome.tally.not_inspected for outcome in outcomes)
     if unmade:
         found += f"; {many(unmade, 'check')} not made for want of a measure or a published figure"
