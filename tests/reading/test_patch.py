@@ -67,7 +67,8 @@ def test_patches_are_those_of_rfc_6902() -> None:
         ({"foo": "bar"}, [{"op": "add", "path": "/child", "value": {"grandchild": {}}}],
          {"foo": "bar", "child": {"grandchild": {}}}),
         ({"/": 9, "~1": 10}, [{"op": "test", "path": "/~01", "value": 10}], {"/": 9, "~1": 10}),
-        ({"foo": ["bar"]}, [{"op": "add", "path": "/foo/-", "value": ["abc", "def"]}], {"foo": ["bar", ["abc", "def"]]}),
+        ({"foo": ["bar"]}, [{"op": "add", "path": "/foo/-", "value": ["abc", "def"]}],
+         {"foo": ["bar", ["abc", "def"]]}),
     ]  # fmt: skip
     for before, patch, after in cases:
         kept = deepcopy(before)
@@ -91,7 +92,8 @@ def test_patches_are_those_of_rfc_6902() -> None:
          "/boards/seat/length has no keys to add to. Check the pointer."),
         ({"op": "test", "path": "/boards/seat/length", "value": "60 in"},
          "/boards/seat/length is 59-3/8 in, not 60 in. Test for what the plan has."),
-        ({"op": "move", "path": "/a", "from": "/b"}, "The plan has no /b. Use add instead of replace, or check the pointer."),
+        ({"op": "move", "path": "/a", "from": "/b"},
+         "The plan has no /b. Use add instead of replace, or check the pointer."),
         ({"op": "put", "path": "/a", "value": 1},
          "`put` is not an op. Write one of add, replace, test, remove, move, copy."),
         ({"path": "/a", "value": 1}, "The change has no `op`. Write one of add, replace, test, remove, move, copy."),

@@ -143,7 +143,6 @@ def test_what_a_message_says_to_write_can_be_read() -> None:
         "30 percent",
         "3 hrs",
     ]
-    # fmt: skip
     checked = 0
     for kind in KINDS:
         for slip in slips:
@@ -191,6 +190,7 @@ def test_what_is_no_text_at_all(value: Any, said: str) -> None:
         (quantities.Date, "2026-02-30", "There is no day 2026-02-30. Write year, month and day of a real day."),
         (quantities.Date, "3/2/26", '3/2/26 is not a date. Write year, month and day in quotes, like "2026-03-02".'),
         (quantities.Name, "seat 1", "Names have no spaces. Write seat-1."),
+        (quantities.Name, ["seat"], "A list stands where a name is needed. Write a name like seat-1."),
         (quantities.Name, "1st", "Names start with a letter. Write n-1st."),
         (quantities.Name, "seat_1", "Names have only the letters a to z, digits and hyphens. Write seat-1."),
         (quantities.LineOrAreaLoad, "100 lb/ft2", "A load is a force. Write 100 lbf/ft2."),
@@ -249,10 +249,7 @@ def notations(draw: st.DrawFn) -> tuple[str, str]:
     row = KINDS[kind]
     sign = draw(st.sampled_from(["", "-"])) if row.signed else ""
     space = draw(st.sampled_from(["", " "]))
-    if kind == "expansion":
-        number = draw(st.sampled_from(["1.2e-4", "6e-5", "0.00012", "1e-5"]))
-    else:
-        number = draw(NUMBERS)
+    number = draw(st.sampled_from(["1.2e-4", "6e-5", "0.00012", "1e-5"]) if kind == "expansion" else NUMBERS)
     if "ft" in row.units and draw(st.booleans()):
         feet = draw(st.integers(0, 300))
         foot, inch = draw(st.sampled_from([("'", '"'), ("′", "″"), (" ft", " in"), ("ft", "in")]))
@@ -302,16 +299,18 @@ def test_patterns_mean_the_same_to_ecma_262(kind: str) -> None:
     """The engine of check-jsonschema, which follows ECMA-262, on texts that are right and nearly right."""
     regress = pytest.importorskip("regress", reason="the ECMA-262 oracle comes with check-jsonschema")
     engine = regress.Regex(pattern(kind), "u")
-    texts = ["3 in", "3/4 in", "97½ in", "5'-3 1/2\"", "4 ft 2 in", "-3 in", "3 in\n", "3  in", "0 in", "1/0 in", "250 lbf", "68 °F",
-             "30 %", "82°", "14 days", "1.2e-4 per °C", "1 fl oz", "6 ft²", "measure on site", "3 in or so", ""]  # fmt: skip
+    texts = [
+        "3 in", "3/4 in", "97½ in", "5'-3 1/2\"", "4 ft 2 in", "-3 in", "3 in\n", "3  in", "0 in", "1/0 in", "250 lbf",
+        "68 °F", "30 %", "82°", "14 days", "1.2e-4 per °C", "1 fl oz", "6 ft²", "measure on site", "3 in or so", "",
+    ]  # fmt: skip
     assert [engine.find(text) is not None for text in texts] == [allowed(kind, text) for text in texts]
 
 
 @pytest.mark.parametrize("kind", sorted(KINDS))
 @pytest.mark.parametrize(
     "text",
-    ["1" * 2000, "1/" * 1000, "1-" * 1000, "1 " * 1000, "½" * 2000, "-" * 2000, "1." * 1000, "1' " * 666, "9" * 1999 + "in",
-     "1-1/2" * 400, "1 1/2 i" * 285, "1e-" * 666, " " * 2000, "in" * 1000, "1,1" * 666, "´”" * 1000],
+    ["1" * 2000, "1/" * 1000, "1-" * 1000, "1 " * 1000, "½" * 2000, "-" * 2000, "1." * 1000, "1' " * 666,
+     "9" * 1999 + "in", "1-1/2" * 400, "1 1/2 i" * 285, "1e-" * 666, " " * 2000, "in" * 1000, "1,1" * 666, "´”" * 1000],
 )  # fmt: skip
 def test_near_misses_of_2000_characters_cost_under_5_ms(kind: str, text: str) -> None:
     parse.cache_clear()

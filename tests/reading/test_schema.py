@@ -77,7 +77,7 @@ def test_every_notation_has_one_name_and_keys_keep_their_meaning() -> None:
     flat = json.dumps(SCHEMA)
     for name in ("length", "size", "signed-length", "screw-size", "grit", "date", "name", "line-or-area-load"):
         assert name in SCHEMA["$defs"]
-    assert flat.count("[½¼¾⅛⅜⅝⅞]".encode("ascii", "backslashreplace").decode().replace("\\\\", "\\")) > 0
+    assert flat.count(json.dumps("[½¼¾⅛⅜⅝⅞]")[1:-1]) < 60, "a pattern is written once, not once a key"
     assert SCHEMA["properties"]["from"] == {"$ref": "#/$defs/length"}
     assert SCHEMA["properties"]["title"]["description"] == "one line for the job sheet"
     assert SCHEMA["$defs"]["Measured"]["properties"]["width"] == {
@@ -110,7 +110,8 @@ GOOD = st.fixed_dictionaries(
         "stud": st.sampled_from(["2x4", "2x6", {"width": "3 in", "depth": "0 in"}]),
         "back": st.sampled_from(["-1/8 in", "3 mm"]),
         "parts": st.dictionaries(
-            st.sampled_from(["a", "seat-1", "B2"]), st.fixed_dictionaries({"width": st.just("1/2 in"), "depth": LENGTHS}),
+            st.sampled_from(["a", "seat-1", "B2"]),
+            st.fixed_dictionaries({"width": st.just("1/2 in"), "depth": LENGTHS}),
             max_size=2,
         ),
         "screw": st.sampled_from(["No. 10", "#8", "No. 4"]),
@@ -125,8 +126,10 @@ GOOD = st.fixed_dictionaries(
         "from": LENGTHS,
     },
 )  # fmt: skip
+# (No line end after a value: Python's `$` lets it through, ECMA-262's does not; test_quantities holds the patterns to
+# the latter.)
 BROKEN = st.sampled_from(
-    [None, True, False, 0, 7, -1, 48, 1.5, "", "48", "x", "-3 in", "3 in", "3 in\n", " 3 in", "0 in", "No. 3", "P9", 5,
+    [None, True, False, 0, 7, -1, 48, 1.5, "", "48", "x", "-3 in", "3 in", " 3 in", "0 in", "No. 3", "P9", 5,
      "250 lb", "2x5", "2026-13-01", "seat 1", [], ["a"], {}, {"width": "3 in"}, {"zzz": 1}, [None], "measure on site",
      {"a b": {"width": "3 in", "depth": "3 in"}}, "x" * 21, 5001, "sharp", 10, 12]
 )  # fmt: skip

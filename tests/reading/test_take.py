@@ -131,6 +131,8 @@ factor: 2
          ["3:45  /walls/back/boxes/lamp/zzz: `zzz` is not a key of /walls/back/boxes/lamp. "
           "Its keys are centre, up, holds."]),
         ("walls: {the back: {}}", ["3:9  /walls/the back: Names have no spaces. Write the-back."]),
+        ("walls: {back: {block: ''}}",
+         ["3:23  /walls/back/block: Empty text is no word for `block`. Write 4x4 or 4x6 or {width: …, depth: …}."]),
         ("form: 3 in", ["3:1  /form: `form` is not a key of this file. Did you mean `from`?"]),
         # a value: at the value
         ("from: 48", ["3:7  /from: 48 has no unit. Write 48 in or 48 mm."]),
@@ -140,7 +142,8 @@ factor: 2
          ["3:10  /species: `xyz` is not a species. It is none of the 13 words that are known here, "
           "such as red oak, white oak, hard maple, soft maple, white ash."]),
         ("task: sand wall",
-         ["3:7  /task: `sand wall` is not a task. Did you mean abrade wall? Write sand board, abrade wall or wash wall."]),
+         ["3:7  /task: `sand wall` is not a task. Did you mean abrade wall? "
+          "Write sand board, abrade wall or wash wall."]),
         ("grits: [80, 150 grit]",
          ["3:13  /grits/1: 150 grit is not a grit as it is written here. Write 150 or P150."]),
         ("load: 100 lb/ft2", ["3:7  /load: A load is a force. Write 100 lbf/ft2."]),
@@ -180,7 +183,8 @@ factor: 2
         ("walls: {back: {block: {width: 48, depth: 3 in}}}",
          ["3:31  /walls/back/block/width: 48 has no unit. Write 48 in or 48 mm."]),
         ("walls: {back: {block: 4x5}}",
-         ["3:23  /walls/back/block: `4x5` is no word for `block`. Did you mean 4x6? Write 4x4 or 4x6."]),
+         ["3:23  /walls/back/block: `4x5` is no word for `block`. Did you mean 4x6? "
+          "Write 4x4 or 4x6 or {width: …, depth: …}."]),
         ("walls: {back: {to: cieling}}", ["3:20  /walls/back/to: `cieling` is no word for `to`. Write ceiling."]),
         ("walls: {back: {to: 48}}",
          ["3:20  /walls/back/to: 48 has no unit. Write 48 in or 48 mm. Or write ceiling."]),

@@ -92,6 +92,8 @@ def name(value: object) -> str:
     if isinstance(value, str) and _NAME.fullmatch(value):
         return value
     shown = _shown(value)
+    if value is not None and not isinstance(value, str):
+        raise NotAQuantity(f"{shown} stands where a name is needed.", "Write a name like seat-1.")
     meant = re.sub("[^A-Za-z0-9]+", "-", shown).strip("-")[:60].rstrip("-")
     if meant and not meant[0].isalpha():
         meant = f"n-{meant}"

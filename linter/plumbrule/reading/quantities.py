@@ -12,8 +12,7 @@ from pydantic_core import CoreSchema, PydanticCustomError, core_schema
 
 from plumbrule.reading import labels
 from plumbrule.reading.labels import GritSize
-from plumbrule.reading.mistaken import bare
-from plumbrule.reading.notation import KINDS, MEASURE_ON_SITE, Measure, NotAQuantity, measure, parse, pattern
+from plumbrule.reading.notation import KINDS, MEASURE_ON_SITE, Kind, Measure, NotAQuantity, measure, parse, pattern
 
 __all__ = [
     "MEASURE_ON_SITE",
@@ -92,6 +91,12 @@ class NotationOf:
         return {NAMED: self.name}
 
 
+def _no_text(kind: Kind, value: Any) -> NotAQuantity:
+    from plumbrule.reading.mistaken import bare
+
+    return bare(kind, value)
+
+
 def _quantity(kind: str) -> NotationOf:
     waits = KINDS[kind].may_wait
 
@@ -99,7 +104,7 @@ def _quantity(kind: str) -> NotationOf:
         try:
             if isinstance(value, str):
                 return None if waits and value == MEASURE_ON_SITE else parse(kind, value)
-            raise bare(KINDS[kind], value)
+            raise _no_text(KINDS[kind], value)
         except NotAQuantity as mistake:
             raise refused(mistake) from None
 
@@ -126,7 +131,7 @@ def _line_or_area_load(value: Any) -> Load:
             except NotAQuantity as along:
                 # The mistake of the kind whose unit was meant.
                 raise (over_area if re.search("[a-z]\\^?[2²]|[Pp]a$|psf", value) else along) from None
-    raise bare(KINDS["area load"], value)
+    raise _no_text(KINDS["area load"], value)
 
 
 # A quantity is None where the plan says `measure on site`; one type for the checker, whatever the field.

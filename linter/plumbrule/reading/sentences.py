@@ -23,6 +23,8 @@ def shown(value: Any) -> str:
     """A value as its reader would recognise it, in at most a line."""
     if value is None:
         return "nothing"
+    if value == "":
+        return "empty text"
     if isinstance(value, bool):
         return "`true`" if value else "`false`"
     if isinstance(value, (list, tuple)):
@@ -101,9 +103,8 @@ def word(value: Any, allowed: list[Any], key: str) -> tuple[str, str]:
             f"{_capital(shown(value))} stands where a word is needed.",
             offer("", texts, quote="") if len(texts) <= 12 else f"Write a word, such as {', '.join(texts[:5])}.",
         )
-    found = (
-        f"{shown(value)} is not {_article(key)} {key}." if key in _NOUNS else f"{shown(value)} is no word for `{key}`."
-    )
+    here = _capital(shown(value))
+    found = f"{here} is not {_article(key)} {key}." if key in _NOUNS else f"{here} is no word for `{key}`."
     if len(texts) > 12 and (close := near(value, texts, most=2)):
         return found, f"Did you mean {' or '.join(close)}?"
     return found, offer(value, texts, quote="")
@@ -240,6 +241,7 @@ def _sentence(text: str) -> str:
 
 
 def _capital(text: str) -> str:
+    """The start of a sentence; what is quoted from the file stays as it is."""
     return text[:1].upper() + text[1:]
 
 

@@ -86,7 +86,10 @@ def together(values: Sequence[float], unit: str, system: System) -> tuple[str, .
     not finite is printed as `no number`."""
     finite = [value for value in values if math.isfinite(value)]
     printed = _time_unit(finite) if UNITS[unit].dimension == TIME else printed_unit(unit, system)
-    leveled = _leveled(finite, UNITS[printed].factor * (1e-6 if printed.startswith("per ") else 1.0))
+    # Never wider than the tolerance of a judgement, which is relative to 1 for what is smaller than 1: what is judged
+    # unequal must not be printed as equal.
+    scale = 1e-6 if printed.startswith("per ") else min(1.0, UNITS[printed].factor)
+    leveled = _leveled(finite, scale)
     chosen: list[_Shown] = []
     for write in _ways(leveled, printed):
         chosen = [write(from_si(value, printed)) for value in leveled]
@@ -116,7 +119,8 @@ def digits(value: float, significant: int = 6) -> str:
 
 
 def equal(first: float, second: float, scale: float = 1.0) -> bool:
-    """Whether two SI values are equal within the tolerance; `scale` is one printed unit in SI."""
+    """Whether two SI values are equal within the tolerance; `scale` is the least that
+    the tolerance is relative to."""
     return abs(first - second) <= TOLERANCE * max(abs(first), abs(second), abs(scale))
 
 
@@ -156,6 +160,8 @@ def _ways(values: Sequence[float], unit: str) -> Iterator[Callable[[float], _Sho
         largest = max((abs(from_si(value, unit)) for value in values), default=0.0)
         first = 0 if largest >= 100 else 1 if largest >= 10 else 2 if largest >= 1 else 3
     yield from (_decimal(count) for count in range(first, _MOST_DECIMALS + 1))
+    # A small value in a large unit: 1 mm⁴ is 0.0000024 in⁴.
+    yield from (_significant(count) for count in range(4, 18))
 
 
 def _fraction(inches: float) -> _Shown:

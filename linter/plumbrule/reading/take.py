@@ -83,7 +83,12 @@ def _faults(kind: type[BaseModel], document: Document, raw: list[Any]) -> list[F
             faults.append(Fault(document.path, _parent_place(document, above), above, found, write))
             continue
         pointer = build(each.path)
-        found, write = sentences.say(each.raw, each.wanted, _called(each.path), document.written(pointer))
+        if each.type == "literal_error" and each.branches and each.branches[-1][0] == len(each.path):
+            # A word of a value that may also be written in another way: name that way too.
+            either = shape.trail(kind, _steps(document, pointer)).wanted
+            found, write = sentences.neither(each.raw.get("input"), [each.raw], either, _called(each.path))
+        else:
+            found, write = sentences.say(each.raw, each.wanted, _called(each.path), document.written(pointer))
         below = str((each.raw.get("ctx") or {}).get("at", "")) if each.type == "mistake" else ""
         place = document.key_place(pointer) if each.at_key else document.place(pointer + below)
         if each.type == "mistake" and isinstance(each.raw.get("input"), dict) and not below:
