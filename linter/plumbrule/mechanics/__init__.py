@@ -27,6 +27,7 @@ blocking      end_shares, twist, end_screw_force, end_screw_strength
 section       angle_section, sharp_angle -> AngleSection; mass
 hole          clear_distance, clear_between, bearing_strength, tear_out_strength, sheet_strength, hole_strength,
               bears_at_once, net_area, net_strip_modulus, heel_room, worst_distance
-countersink   cone_height, sink_depth, land, bearing_thickness, depth_share, angle_mismatch
+countersink   cone_height, cut_depth, sink_depth, land, bearing_thickness, depth_share, angle_mismatch
+corner        to_inside_mitre, to_outside_mitre, mitre_runs_out, clear_of, run_into
 clearance     clearance_hole, wood_screw_rule_hole, gauge_diameter, hole_after_coat
 """
