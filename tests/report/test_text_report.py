@@ -9,6 +9,7 @@ import pytest
 from pytest_regressions.file_regression import FileRegressionFixture
 
 from plumbrule.inspection.types import Inspection, Tally
+from plumbrule.mechanics.worked import Number, Worked
 from plumbrule.reading.fault import Fault, Place
 from plumbrule.report import text
 from plumbrule.report.outcome import Outcome, inspected, unreadable
@@ -145,16 +146,17 @@ def test_what_a_house_changed_is_named() -> None:
 
 
 def test_a_long_sum_shows_its_end_and_says_where_its_beginning_is() -> None:
-    from dataclasses import replace
-
     last = made.END
     for number in range(20):
-        last = replace(made.END, symbol=f"e_{number}", steps=(last,))
-    on = made.row(values={"diameter": 7.9375, "end_distance": 8.73125}, worked={"end_distance": last})
+        numbers = (Number(last.symbol, last.value, "mm"), Number("d", 1.0, "mm"))
+        formula, value = f"{last.symbol} + d", last.value + 1
+        last = Worked(f"e_{number}", "one more", formula, numbers, value, "mm", "counting", steps=(last,))
+    on = made.row(values={"diameter": 7.9375, "end_distance": last.value}, worked={"end_distance": last})
     shown = printed(made.run(made.inspection(made.finding(on=on))))
-    assert "(10 earlier lines left out: plumbrule workings drying-shelf.yaml --only hole)" in shown
+    assert "(the whole of it, 6 more lines: plumbrule workings drying-shelf.yaml --only hole)" in shown
     assert "e_19 = " in shown
-    assert "e_2 = " not in shown
+    assert "e_5 = " in shown
+    assert "e_4 = " not in shown
 
 
 def test_the_plan_itself_may_wait_for_the_tape() -> None:

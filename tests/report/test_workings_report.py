@@ -11,6 +11,8 @@ from jsonschema import Draft202012Validator
 from pytest_regressions.file_regression import FileRegressionFixture
 
 from plumbrule import shipped
+from plumbrule.catalogue.fact import RowType, number, word
+from plumbrule.report import workings
 from plumbrule.report.workings import UnknownKind, defaults, kinds_asked, text
 from plumbrule.report.workings_data import data
 
@@ -26,6 +28,7 @@ HOLE = made.row(
     failed={"land": "the cone is deeper than the steel"},
     assumed={"/angles/kiln-side/drilled_within": "1/32 in, as for a hand-held drill"},
 )
+TEMPERATURE = (number("warmest", "°C", "warmest it gets"),)
 SITE = made.row(
     "the site",
     kind="site",
@@ -39,6 +42,23 @@ def run(system: str = "inch") -> Any:
     return made.run(made.inspection(), rows={"hole": (HOLE,), "site": (SITE,)}, system=system).examined
 
 
+@pytest.fixture
+def small_catalogue(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Two kinds of row in words of this test, so that its pages stand still when the catalogue's words are bettered."""
+    types = {
+        "site": RowType("site", "The room.", (word("use", ("workshop",), "what it is used for"), *TEMPERATURE)),
+        "hole": RowType("hole", "One hole.", tuple(
+            number(name, unit, f"the {name.replace('_', ' ')} of the hole")
+            for name, unit in (
+                ("diameter", "mm"), ("end_distance", "mm"), ("sink_angle", "°"), ("steel", "mm"),
+                ("bearing_strength", "N"), ("land", "mm"),
+            )
+        )),
+    }  # fmt: skip
+    monkeypatch.setattr(workings, "CATALOGUE", types)
+
+
+@pytest.mark.usefixtures("small_catalogue")
 @pytest.mark.parametrize("system", ["inch", "metric"])
 def test_layout(system: str, file_regression: FileRegressionFixture) -> None:
     file_regression.check(text(run(system), ("site", "hole")), encoding="utf-8")

@@ -10,7 +10,8 @@ from plumbrule.report.clean import one_line
 from plumbrule.report.figures import compared, many, quantity, ratio
 from plumbrule.report.paper import JOIN, Paper, wrap
 from plumbrule.report.places import labels, spot
-from plumbrule.report.sums import DIFFERS, Line, lines_of_finding
+from plumbrule.report.sums import Sum, lines_of_finding
+from plumbrule.report.worked_line import DIFFERS, Line
 from plumbrule.rulebook.rule import Citation, RemedyHint
 
 TONES: dict[str, tuple[str, ...]] = {
@@ -19,7 +20,7 @@ TONES: dict[str, tuple[str, ...]] = {
     "advisory": ("bold",),
 }
 _SIGNALS = {"DANGER": ("red", "bold"), "WARNING": ("red", "bold"), "CAUTION": ("yellow", "bold"), "NOTICE": ("bold",)}
-_MOST_LINES = 12
+_MOST_LINES = 16
 
 
 def block(paper: Paper, number: int, finding: Finding, document: Document, system: str) -> None:
@@ -80,17 +81,14 @@ def hint(remedy: RemedyHint) -> str:
     return one_line(f"{field} {remedy.go}")
 
 
-def sum_rows(lines: list[Line], width: int, kind: str, path: str) -> list[str]:
-    """The calculation, one line after the other, the ones nearest the result when there are many."""
-    rows: list[str] = []
-    hidden = len(lines) - _MOST_LINES
-    if hidden > 0:
-        rows += wrap(
-            f"({many(hidden, 'earlier line')} left out: plumbrule workings {one_line(path)} --only {kind})", width
-        )
-        lines = lines[hidden:]
-    for line in lines:
-        rows += sum_row(line, width)
+def sum_rows(whole: Sum, width: int, kind: str, path: str) -> list[str]:
+    """The calculation, one line after the other; the ones nearest the result when there are many."""
+    lines = whole.lines[-_MOST_LINES:]
+    left_out = whole.left_out + len(whole.lines) - len(lines)
+    rows = [row for line in lines for row in sum_row(line, width)]
+    if left_out:
+        rest = f"plumbrule workings {one_line(path)} --only {kind}"
+        rows += wrap(f"(the whole of it, {many(left_out, 'more line')}: {rest})", width)
     return rows
 
 

@@ -9,12 +9,14 @@ from plumbrule.reading.units import UNITS, Dimension, from_si, to_si
 # Within one system these fit together: lbf/in × in is lbf, MPa × mm² is N. A formula true in one is true in the other.
 _INCH: dict[Dimension, str] = {
     units.LENGTH: "in", units.AREA: "in²", units.VOLUME: "in³", units.SECOND_MOMENT: "in⁴", units.FORCE: "lbf",
-    units.MOMENT: "in·lbf", units.LINE_LOAD: "lbf/in", units.STRESS: "psi", units.MASS: "lb", units.DENSITY: "lb/in³",
+    units.MOMENT: "in·lbf", units.LINE_LOAD: "lbf/in", units.STRESS: "psi", units.COMPLIANCE: "in/lbf",
+    units.MASS: "lb", units.DENSITY: "lb/in³",
     units.TIME: "h", units.ANGLE: "°",
 }  # fmt: skip
 _METRIC: dict[Dimension, str] = {
     units.LENGTH: "mm", units.AREA: "mm²", units.VOLUME: "mm³", units.SECOND_MOMENT: "mm⁴", units.FORCE: "N",
-    units.MOMENT: "N·mm", units.LINE_LOAD: "N/mm", units.STRESS: "MPa", units.MASS: "kg", units.DENSITY: "kg/mm³",
+    units.MOMENT: "N·mm", units.LINE_LOAD: "N/mm", units.STRESS: "MPa", units.COMPLIANCE: "mm/N",
+    units.MASS: "kg", units.DENSITY: "kg/mm³",
     units.TIME: "h", units.ANGLE: "°",
 }  # fmt: skip
 

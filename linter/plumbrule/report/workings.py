@@ -12,7 +12,7 @@ from plumbrule.report.clean import one_line
 from plumbrule.report.figures import many, quantity
 from plumbrule.report.paper import Paper
 from plumbrule.report.places import labels, spot
-from plumbrule.report.sums import line
+from plumbrule.report.worked_line import line
 
 if TYPE_CHECKING:
     from plumbrule.inspection.examine import Examined
