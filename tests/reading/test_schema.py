@@ -94,7 +94,7 @@ def test_every_notation_has_one_name_and_keys_keep_their_meaning() -> None:
 def agrees(value: object) -> bool:
     """Whether both accept the value; fails if they differ."""
     try:
-        take(Shelf, Document("p", b"", "true false", value, read(b"a: 1\n", "p").spots))
+        take(Shelf, Document("p", b"", "", value, read(b"a: 1\n", "p").spots))
         taken, why = True, ""
     except Unreadable as refused:
         taken, why = False, str(refused)

@@ -10,6 +10,7 @@ from pydantic import Discriminator, Field, Tag, model_validator
 
 from plumbrule.reading.fault import Unreadable
 from plumbrule.reading.model import Listed, WordHints, Written, mistake
+from plumbrule.reading.patch import patched
 from plumbrule.reading.places import read
 from plumbrule.reading.quantities import Date, Grit, Length, LineOrAreaLoad, Name, ScrewSize
 from plumbrule.reading.take import take
@@ -132,7 +133,7 @@ factor: 2
           "Its keys are centre, up, holds."]),
         ("walls: {the back: {}}", ["3:9  /walls/the back: Names have no spaces. Write the-back."]),
         ("walls: {back: {block: ''}}",
-         ["3:23  /walls/back/block: Empty text is no word for `block`. Write 4x4 or 4x6 or {width: …, depth: …}."]),
+         ["3:23  /walls/back/block: Empty text is no word for `block`. Write 4x4, 4x6 or {width: …, depth: …}."]),
         ("form: 3 in", ["3:1  /form: `form` is not a key of this file. Did you mean `from`?"]),
         # a value: at the value
         ("from: 48", ["3:7  /from: 48 has no unit. Write 48 in or 48 mm."]),
@@ -175,7 +176,7 @@ factor: 2
           "Write a word, such as red oak, white oak, hard maple, soft maple, white ash."]),
         # several ways to write it: one fault
         ("walls: {back: {stud: 2x5}}",
-         ["3:22  /walls/back/stud: `2x5` is not a stud. Did you mean 2x6? Write 2x4 or 2x6 or {width: …, depth: …}."]),
+         ["3:22  /walls/back/stud: `2x5` is not a stud. Did you mean 2x6? Write 2x4, 2x6 or {width: …, depth: …}."]),
         ("walls: {back: {stud: {width: 2 in, dept: 3 in}}}",
          ["3:36  /walls/back/stud/dept: `dept` is not a key of /walls/back/stud. Did you mean `depth`?"]),
         ("walls: {back: {stud: [2, 4]}}",
@@ -184,7 +185,7 @@ factor: 2
          ["3:31  /walls/back/block/width: 48 has no unit. Write 48 in or 48 mm."]),
         ("walls: {back: {block: 4x5}}",
          ["3:23  /walls/back/block: `4x5` is no word for `block`. Did you mean 4x6? "
-          "Write 4x4 or 4x6 or {width: …, depth: …}."]),
+          "Write 4x4, 4x6 or {width: …, depth: …}."]),
         ("walls: {back: {to: cieling}}", ["3:20  /walls/back/to: `cieling` is no word for `to`. Write ceiling."]),
         ("walls: {back: {to: 48}}",
          ["3:20  /walls/back/to: 48 has no unit. Write 48 in or 48 mm. Or write ceiling."]),
@@ -217,6 +218,16 @@ def test_version_and_title() -> None:
     ]
     assert said("plan: 1\n") == ["p.yaml:1:1: `title` is missing. Write title: a line of text."]
     assert said("- plan: 1\n")[0].startswith("p.yaml:1:1: A list stands here. Keys are needed here")
+
+
+def test_a_truth_that_a_patch_puts_for_a_number_is_found_too() -> None:
+    changed = patched(read(b"plan: 1\ntitle: a\n", "p"), [{"op": "replace", "path": "/plan", "value": True}])
+    with pytest.raises(Unreadable, match="stands where a number is needed"):
+        take(Plan, changed)
+
+
+def test_text_that_looks_like_a_date_is_text_where_text_is_wanted() -> None:
+    assert take(Plan, read(b"plan: 1\ntitle: 2026-03-02\n", "p")).title == "2026-03-02"
 
 
 def test_all_mistakes_come_at_once_in_the_order_of_the_file() -> None:

@@ -11,7 +11,7 @@ import re
 from collections.abc import Callable, Iterator, Mapping, Set
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Any, NamedTuple
+from typing import Any
 
 from plumbrule.reading.characters import decode, place_at, position, refuse
 from plumbrule.reading.fault import NOWHERE, Fault, Place, Spot, Unreadable
@@ -36,11 +36,8 @@ class Mark:
     column: int
 
 
-class _Stretch(NamedTuple):
-    start: Any
-    end: Any
-    key_start: Any
-    key_end: Any
+# Start and end of a value, start and end of its key (None without one): marks of the parser.
+_Stretch = tuple[Any, Any, Any, Any]
 
 
 class Spots(Mapping[str, Spot]):
@@ -151,7 +148,7 @@ def pure_events(text: str) -> tuple[Callable[[], Any], Any]:
 class _Frame:
     """A list or mapping that is being read."""
 
-    __slots__ = ("block", "container", "end", "key", "key_event", "lines", "pointer", "start")
+    __slots__ = ("block", "container", "end", "key", "key_event", "key_pointer", "lines", "pointer", "start")
 
     def __init__(self, container: Any, pointer: str, event: Any, lines: dict[str, int] | None) -> None:
         self.container = container
@@ -162,6 +159,7 @@ class _Frame:
         self.lines = lines
         self.key: str | None = None
         self.key_event: Any = None
+        self.key_pointer = ""
 
 
 class _Builder:
@@ -282,20 +280,20 @@ class _Builder:
             return ""
         if frame.lines is None:
             return f"{frame.pointer}/{len(frame.container)}"
-        return f"{frame.pointer}/{escape(frame.key or '')}"
+        return frame.key_pointer
 
     def _attach(self, frame: _Frame | None, value: Any, pointer: str, start: Any, end: Any) -> None:
         """Put a finished value into what it stands in, and note its places."""
         if frame is None:
-            self.stretches[pointer] = _Stretch(start, end, None, None)
+            self.stretches[pointer] = (start, end, None, None)
             return
         frame.end = end
         if frame.lines is None:
             frame.container.append(value)
-            self.stretches[pointer] = _Stretch(start, end, None, None)
+            self.stretches[pointer] = (start, end, None, None)
             return
         key = frame.key_event
-        self.stretches[pointer] = _Stretch(start, end, key.start_mark, key.end_mark)
+        self.stretches[pointer] = (start, end, key.start_mark, key.end_mark)
         frame.container[frame.key] = value
         frame.key = None
 
@@ -318,6 +316,7 @@ class _Builder:
         lines.setdefault(key, event.start_mark.line)
         frame.key = key
         frame.key_event = event
+        frame.key_pointer = pointer
 
     def _nothing(self, frame: _Frame | None, event: Any, pointer: str) -> Any:
         """Note a key or item without a value, and whether a bare `#10` is the reason. Gives where the value would

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from typing import Any, get_origin
 
 from plumbrule.reading import shape
-from plumbrule.reading.spelling import near, nearest, offer
+from plumbrule.reading.spelling import either, near, nearest, offer
 
 _LIST = "a list is needed here, one item a line or [a, b]"
 _GROUP = "keys are needed here, one `key: value` a line or {key: value}"
@@ -92,8 +93,9 @@ def say(error: dict[str, Any], wanted: Any, key: str, written: str = "") -> tupl
     return f"{_capital(shown(value))} does not fit here.", f"Write {example(wanted)}."
 
 
-def word(value: Any, allowed: list[Any], key: str) -> tuple[str, str]:
-    """An unknown word: the nearest, and all of them if they are twelve or fewer."""
+def word(value: Any, allowed: list[Any], key: str, other: Sequence[str] = ()) -> tuple[str, str]:
+    """An unknown word: the nearest, and all of them if they are twelve or fewer. `other` are ways to write the value
+    that are no words."""
     numbers = [each for each in allowed if not isinstance(each, str)]
     if len(allowed) == 1 and numbers:
         return f"`{key}` is {shown(value)}.", f"This reader knows version {allowed[0]}."
@@ -101,13 +103,15 @@ def word(value: Any, allowed: list[Any], key: str) -> tuple[str, str]:
     if not isinstance(value, str):
         return (
             f"{_capital(shown(value))} stands where a word is needed.",
-            offer("", texts, quote="") if len(texts) <= 12 else f"Write a word, such as {', '.join(texts[:5])}.",
+            offer("", texts, quote="", other=other)
+            if len(texts) <= 12
+            else f"Write a word, such as {', '.join(texts[:5])}.",
         )
     here = _capital(shown(value))
     found = f"{here} is not {_article(key)} {key}." if key in _NOUNS else f"{here} is no word for `{key}`."
     if len(texts) > 12 and (close := near(value, texts, most=2)):
         return found, f"Did you mean {' or '.join(close)}?"
-    return found, offer(value, texts, quote="")
+    return found, offer(value, texts, quote="", other=other)
 
 
 def unknown_key(name: str, pointer: str, inside: Any, hints: dict[str, str]) -> tuple[str, str, str]:
@@ -148,17 +152,15 @@ def neither(value: Any, errors: list[dict[str, Any]], wanted: Any, key: str) -> 
     allowed = [word for word in shape.words(wanted) if isinstance(word, str)]
     written = next((error for error in errors if error["type"] in ("written", "mistake")), None)
     groups = shape.models(wanted)
-    other = f" or {example(groups[0])}" if groups else ""
+    other = [example(groups[0])] if groups else []
     if isinstance(value, str) and allowed and (not written or near(value, allowed)):
-        found, write = word(value, allowed, key)
-        return found, f"{write.removesuffix('.')}{other}." if write.endswith(".") else write
+        return word(value, allowed, key, other)
     if written:
         found, write = say(written, wanted, key)
         also = f" Or write {' or '.join(allowed)}." if 0 < len(allowed) <= 3 else ""
         return found, f"{write}{also}"
     if allowed:
-        first = ", ".join(allowed[:12])
-        return f"{_capital(shown(value))} does not fit here.", f"Write {first}{other}."
+        return f"{_capital(shown(value))} does not fit here.", f"Write {either([*allowed[:12], *other])}."
     numbers = [error for error in errors if error["type"].startswith(("int_", "float_"))]
     return say((numbers or errors)[0], wanted, key)
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 MOST_LISTED = 12
 
@@ -33,22 +33,26 @@ def nearest(word: str, words: Iterable[str]) -> str | None:
     return found[0] if found else None
 
 
-def offer(word: str, words: Iterable[str], quote: str = "`") -> str:
-    """What to say after an unknown word: the nearest, then all of them if they are few, else the nearest few."""
+def offer(word: str, words: Iterable[str], quote: str = "`", other: Sequence[str] = ()) -> str:
+    """What to say after an unknown word: the nearest, then all of them if they are few, else the nearest few. `other`
+    is listed after the words, but is none itself."""
     known = list(dict.fromkeys(words))
     close = near(word, known, most=1)
     said = f"Did you mean {quote}{close[0]}{quote}?" if close else ""
     if len(known) == 1:
-        return f"Write {known[0]}."
+        return f"Write {either([*known, *other])}."
     if len(known) <= MOST_LISTED:
-        return f"{said} Write {_listed(known)}.".strip()
+        return f"{said} Write {either([*known, *other])}.".strip()
     few = near(word, known, most=5)
     if len(few) > 1:
         return f"{said} Near to it are {', '.join(few)}.".strip()
     return said or f"It is none of the {len(known)} words that are known here, such as {', '.join(known[:5])}."
 
 
-def _listed(words: list[str]) -> str:
+def either(words: Sequence[str]) -> str:
+    """`a`, `a or b`, `a, b or c`."""
+    if len(words) == 1:
+        return words[0]
     return f"{', '.join(words[:-1])} or {words[-1]}"
 
 
