@@ -15,7 +15,7 @@ from plumbrule.plan.plan_file import Plan
 from plumbrule.plan.supports import Bracket, Cleat, SteelAngle, SteelSection
 from plumbrule.plan.walls import Wall
 
-__all__ = ["Drilling", "Leg", "Support", "leg_size", "supports", "through"]
+__all__ = ["Drilling", "Leg", "Support", "boards_on", "leg_size", "supports", "through"]
 
 Kind = Literal["angle", "bracket", "cleat"]
 
@@ -224,3 +224,10 @@ def through(support: Support, leg: Leg) -> Input:
 def leg_size(support: Support, leg: Leg) -> Input:
     """How far this leg reaches from its heel; for a cleat its height on the wall, or its thickness out of it."""
     return support.wall_leg_size if leg == "wall" else support.seat_leg_size
+
+
+def boards_on(support: Support) -> Input:
+    """The boards that lie on a support; where none is said to, what would say so."""
+    if support.boards:
+        return Input(support.boards, f"/boards/{support.boards[0][0]}/bears_on")
+    return Input(None, support.carries_people.pointer, also=support.carries_people.also)
