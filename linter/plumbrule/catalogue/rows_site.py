@@ -30,6 +30,8 @@ WALL = RowType(
         count("lining_layers", "number of lining layers"),
         truth("holds_steel", "an angle, bracket or cleat is fixed to this wall"),
         truth("carries_people", "what is fixed to this wall carries people"),
+        truth("lining_cut", "the lining is cut away or replaced behind something that is fixed to this wall"),
+        truth("proof_loaded", "everything on this wall that carries people is proved with a load before use"),
         count("ways_found", "in how many different ways the studs were found"),
         words("found_by", plan_words.STUD_FINDERS, "how the studs were found"),
         number("found_within", "mm", "how far a stud's true centre may be from its mark"),

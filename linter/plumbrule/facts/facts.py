@@ -40,7 +40,9 @@ def work_out(plan: Plan) -> Facts:
         raise Unreadable([Fault(plan.document.path, place, "/angles", found, "Check the spacings and lists of holes.")])
     rows: dict[str, tuple[Row, ...]] = {
         "site": (site_row(plan.model),),
-        "wall": tuple(wall_row(name, wall, carried) for name, wall in (plan.model.walls or {}).items()),
+        "wall": tuple(
+            wall_row(name, wall, carried, plan.model.steps) for name, wall in (plan.model.walls or {}).items()
+        ),
         "stud": stud_rows(plan, carried),
         "block": block_rows(plan, carried),
         "hole": hole_rows(plan, carried),

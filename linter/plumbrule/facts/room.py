@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping, Sequence
 
 from plumbrule.catalogue.fact import Row
 from plumbrule.catalogue.rows_site import SITE, WALL
 from plumbrule.facts.desk import Desk, Input
 from plumbrule.facts.supports import Support
+from plumbrule.plan.framing import Framing
 from plumbrule.plan.plan_file import PlanFile
+from plumbrule.plan.steps import Step
 from plumbrule.plan.walls import Wall
-
-SEEN = ("wall opened", "box opened", "drawings")
 
 
 def site_row(plan: PlanFile) -> Row:
@@ -30,8 +30,8 @@ def site_row(plan: PlanFile) -> Row:
     return desk.row()
 
 
-def wall_row(name: str, wall: Wall, supports: Iterable[Support]) -> Row:
-    """One wall. `supports` are the angles, brackets and cleats of the whole plan."""
+def wall_row(name: str, wall: Wall, supports: Iterable[Support], steps: Mapping[str, Step] | None) -> Row:
+    """One wall. `supports` are the angles, brackets and cleats of the whole plan, `steps` its steps."""
     here = f"/walls/{name}"
     desk = Desk(WALL, here, here, f"wall {name}")
     on_it = [support for support in supports if support.wall_name == name]
@@ -49,27 +49,44 @@ def wall_row(name: str, wall: Wall, supports: Iterable[Support]) -> Row:
         return sum(desk.length(layer) for layer in lining)
 
     desk.get("lining_thickness", lining_thickness)
-    desk.get("lining_layers", lambda: float(len(desk.need(Input(wall.lining, f"{here}/lining")))))  # type: ignore[arg-type]
+
+    def lining_layers() -> float:
+        desk.need(Input(wall.lining, f"{here}/lining"))
+        return float(len(wall.lining or ()))
+
+    desk.get("lining_layers", lining_layers)
     desk.set("holds_steel", bool(on_it), *(support.pointer for support in on_it))
     desk.get("carries_people", lambda: any_people(desk, on_it))
+    desk.get("lining_cut", lambda: any(desk.word(one.lining_behind) != "left in place" for one in on_it))
+    desk.get("proof_loaded", lambda: _proof_loaded(desk, on_it, steps))
     found_by = framing.found_by if framing else ()
     desk.set("ways_found", float(len(set(found_by))), f"{here}/framing/found_by")
     desk.set("found_by", tuple(found_by), f"{here}/framing/found_by")
     desk.copy("found_within", Input(framing.found_within if framing else None, f"{here}/framing/found_within"))
-    listed = (
-        None
-        if framing is None
-        else True
-        if framing.centres is not None
-        else False
-        if framing.spacing is not None
-        else None
-    )
-    desk.copy("stud_centres_listed", Input(listed, f"{here}/framing/centres"))
+    desk.copy("stud_centres_listed", Input(_listed(framing), f"{here}/framing/centres"))
     desk.get("searched", lambda: bool(desk.need(searched(name, wall))))
     species = framing.species if framing else None
     desk.get("species_known", lambda: desk.word(Input(species, f"{here}/framing/species")) != "unknown")
     return desk.row()
+
+
+def _listed(framing: Framing | None) -> bool | None:
+    """Whether each stud was found by itself. None: nobody says where they are."""
+    if framing is None or (framing.centres is None and framing.spacing is None):
+        return None
+    return framing.centres is not None
+
+
+def _proof_loaded(desk: Desk, supports: Sequence[Support], steps: Mapping[str, Step] | None) -> bool:
+    """Whether a proof load is among the steps for each support that carries people, or for the boards on it."""
+    desk.need(Input(steps, "/steps"))
+    proved = {name for step in (steps or {}).values() if step.task == "proof load" for name in step.works_on or ()}
+    wanting = False
+    for support in supports:
+        boards = {name for name, _ in support.boards}
+        if support.name not in proved and not (boards and boards <= proved):
+            wanting = bool(desk.need(support.carries_people)) or wanting
+    return not wanting
 
 
 def framing_kind(name: str, wall: Wall) -> Input:
