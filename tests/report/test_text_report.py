@@ -45,7 +45,8 @@ def test_several_plans(file_regression: FileRegressionFixture) -> None:
     good = made.run(made.inspection(), path="shelves/good.yaml", alone=False)
     half = made.run(made.inspection(unseen=(made.not_inspected(),)), path="shelves/half.yaml", alone=False)
     blind = unreadable("broken.yaml", [fault()], text.unreadable("broken.yaml", [fault()], bad.terms))
-    outcomes = [outcome(bad), outcome(good), outcome(half), blind]
+    empty = made.run(Inspection((), (), Tally(does_not_apply=9)), path="shelves/empty.yaml", alone=False)
+    outcomes = [outcome(bad), outcome(good), outcome(half), outcome(empty), blind]
     file_regression.check("".join(text.whole(outcomes, bad.terms, bad.rulebook)), encoding="utf-8")
 
 

@@ -10,9 +10,9 @@ from typing import Any, NoReturn
 
 from plumbrule import __version__
 from plumbrule.cli.stream import Refused
+from plumbrule.report.formats import FORMATS
 from plumbrule.rulebook.rule import LEVELS
 
-INSPECT_FORMATS = ("text", "json", "sarif", "junit")
 PLAIN_FORMATS = ("text", "json")
 SHELLS = ("bash", "zsh", "tcsh")
 MOST_JOBS = 64
@@ -94,7 +94,7 @@ def _inspect(parser: Words) -> None:
             "plans", nargs="*", metavar="PLAN", help="a plan, a folder of plans, or - for standard input"
         )
     )
-    _format(parser, INSPECT_FORMATS)
+    _format(parser, FORMATS)
     _path(parser.add_argument("--out", type=Path, metavar="FILE", help="write the report to FILE"))
     _rules(parser)
     parser.add_argument(

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from importlib import import_module
 from typing import TYPE_CHECKING
 
 from plumbrule.cli import stream
@@ -11,6 +10,7 @@ from plumbrule.cli.plans import named
 from plumbrule.cli.today import today
 from plumbrule.cli.work import Work, default_jobs, inspect_all
 from plumbrule.reading.fault import Unreadable
+from plumbrule.report.formats import format_of
 from plumbrule.report.outcome import Outcome, exit_code
 from plumbrule.report.paper import WIDEST
 from plumbrule.report.terms import terms_of
@@ -43,7 +43,7 @@ def run(asked: Asked) -> int:
     work = Work(asked.format, terms, today(asked.today), asked.house, tuple(asked.rules))
     jobs = asked.jobs if asked.jobs is not None else default_jobs(len(plans))
     outcomes = inspect_all(plans, work, rulebook, jobs)
-    pieces = import_module(f"plumbrule.report.{MODULES[asked.format]}").whole(outcomes, terms, rulebook)
+    pieces = format_of(asked.format).whole(outcomes, terms, rulebook)
     if target is not None:
         stream.replace(target, pieces)
     else:
@@ -58,6 +58,3 @@ def _complain(outcomes: Sequence[Outcome]) -> None:
     for outcome in outcomes:
         for fault in outcome.faults:
             stream.complain(fault)
-
-
-MODULES = {"text": "text", "json": "data", "sarif": "sarif", "junit": "junit"}

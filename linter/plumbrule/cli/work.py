@@ -3,17 +3,17 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import date
-from importlib import import_module
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, TypeVar
 
 from plumbrule.cli.plans import Named
-from plumbrule.inspection.examine import examine
+from plumbrule.inspection.examine import Examined, examine
 from plumbrule.reading.fault import NOWHERE, Fault, Unreadable
 from plumbrule.reading.places import read, read_file
+from plumbrule.report.formats import format_of
 from plumbrule.report.outcome import Outcome, inspected, unreadable
 from plumbrule.report.terms import Terms
 from plumbrule.rulebook.load import load
@@ -23,7 +23,8 @@ if TYPE_CHECKING:
     from concurrent.futures import Future, ProcessPoolExecutor
 
 FEW = 20
-_MODULES = {"text": "text", "json": "data", "sarif": "sarif", "junit": "junit"}
+T = TypeVar("T")
+TRACEBACK = "PLUMBRULE_TRACEBACK"
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,19 +55,39 @@ def inspect_all(plans: Sequence[Named], work: Work, rulebook: Rulebook, jobs: in
 
 
 def inspect_one(plan: Named, work: Work, rulebook: Rulebook) -> Outcome:
-    """One plan. Never raises for what is wrong with it; a mistake of the program is said like a fault, so that the
-    other plans are still inspected and nothing reads as a pass."""
-    report = import_module(f"plumbrule.report.{_MODULES[work.format]}")
+    """One plan. Never raises for what is wrong with it, so that the other plans are still inspected."""
+    report = format_of(work.format)
     try:
-        document = read_file(plan.path) if plan.source is None else read(plan.source, plan.path)
-        examined = examine(document, rulebook, work.today, work.terms.timing)
-        return inspected(examined, work.terms, report.plan(examined, work.terms))
+        examined = examined_plan(plan, rulebook, work.today, work.terms.timing)
+        part = _told(plan, lambda: report.plan(examined, work.terms))
+        return inspected(examined, work.terms, part)
     except Unreadable as error:
-        faults = error.faults
+        return unreadable(plan.path, error.faults, report.unreadable(plan.path, error.faults, work.terms))
+
+
+def examined_plan(plan: Named, rulebook: Rulebook, today: date, timing: bool = False) -> Examined:
+    """One plan, read, worked out and inspected. Raises Unreadable, also for a mistake of the program."""
+
+    def work() -> Examined:
+        document = read_file(plan.path) if plan.source is None else read(plan.source, plan.path)
+        return examine(document, rulebook, today, timing)
+
+    return _told(plan, work)
+
+
+def _told(plan: Named, work: Callable[[], T]) -> T:
+    """A mistake of the program is said like a fault of the plan, so that nothing reads as a pass and no other plan
+    suffers from it. Who mends the program sets PLUMBRULE_TRACEBACK to see where it is."""
+    try:
+        return work()
+    except Unreadable:
+        raise
     except Exception as error:
+        if os.environ.get(TRACEBACK):
+            raise
         what = f"plumbrule itself failed on this plan ({type(error).__name__}: {error})."
-        faults = (Fault(plan.path, NOWHERE, "", what, "Nothing was judged. Report this, with the plan."),)
-    return unreadable(plan.path, faults, report.unreadable(plan.path, faults, work.terms))
+        fault = Fault(plan.path, NOWHERE, "", what, "Nothing was judged. Report this, with the plan.")
+        raise Unreadable([fault]) from error
 
 
 def _in_processes(plans: Sequence[Named], work: Work, jobs: int) -> list[Outcome]:
@@ -103,7 +124,7 @@ def _one_by_one(plans: Sequence[Named], work: Work) -> list[Outcome]:
                 fault = Fault(
                     plan.path, NOWHERE, "", what, "Nothing was judged. Inspect it by itself, and report this."
                 )
-                report = import_module(f"plumbrule.report.{_MODULES[work.format]}")
+                report = format_of(work.format)
                 outcomes.append(unreadable(plan.path, [fault], report.unreadable(plan.path, [fault], work.terms)))
     return outcomes
 

@@ -7,9 +7,8 @@ from typing import TYPE_CHECKING
 from plumbrule.cli import stream
 from plumbrule.cli.plans import one
 from plumbrule.cli.today import today
-from plumbrule.inspection.examine import examine
+from plumbrule.cli.work import examined_plan
 from plumbrule.reading.fault import Unreadable
-from plumbrule.reading.places import read, read_file
 from plumbrule.report.workings import UnknownKind, defaults, kinds_asked, text
 from plumbrule.rulebook.load import load
 
@@ -25,8 +24,7 @@ def run(asked: Asked) -> int:
         raise stream.Refused(f"workings: --only: {error}") from None
     plan = one(asked.plan, "workings")
     try:
-        document = read_file(plan.path) if plan.source is None else read(plan.source, plan.path)
-        examined = examine(document, load(), today(None))
+        examined = examined_plan(plan, load(), today(None))
     except Unreadable as error:
         for fault in error.faults:
             stream.complain(str(fault))

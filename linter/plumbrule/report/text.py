@@ -143,8 +143,11 @@ def _overview(outcomes: Sequence[Outcome], terms: Terms) -> str:
     words = {"pass": "passes", "fail": "FAILS", "unreadable": "UNREADABLE"}
     for outcome in outcomes:
         tally = outcome.tally
-        said = "passes so far" if outcome.verdict == "pass" and outcome.unseen else words[outcome.verdict]
-        tones = ("yellow", "bold") if outcome.verdict == "pass" and outcome.unseen else _VERDICT_TONES[outcome.verdict]
+        said, tones = words[outcome.verdict], _VERDICT_TONES[outcome.verdict]
+        if outcome.verdict == "pass" and not _judged(tally):
+            said, tones = "not judged", ("yellow", "bold")
+        elif outcome.verdict == "pass" and outcome.unseen:
+            said, tones = "passes so far", ("yellow", "bold")
         right = f"{said:<14}"
         if outcome.verdict != "unreadable":
             right += (
