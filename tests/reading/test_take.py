@@ -134,6 +134,11 @@ factor: 2
         ("walls: {the back: {}}", ["3:9  /walls/the back: Names have no spaces. Write the-back."]),
         ("walls: {back: {block: ''}}",
          ["3:23  /walls/back/block: Empty text is no word for `block`. Write 4x4, 4x6 or {width: …, depth: …}."]),
+        ("walls: {back: {lining: [{material: plywood, thickness 1/2 in}]}}",
+         ["3:45  /walls/back/lining/0/thickness 1~12 in: `thickness 1/2 in` is not a key of /walls/back/lining/0. "
+          "Put a colon after the key: thickness: 1/2 in."]),
+        ("colour:",
+         ["3:1  /colour: `colour` is not a key of this file. Delete it, or look the key up in the list of keys."]),
         ("form: 3 in", ["3:1  /form: `form` is not a key of this file. Did you mean `from`?"]),
         # a value: at the value
         ("from: 48", ["3:7  /from: 48 has no unit. Write 48 in or 48 mm."]),

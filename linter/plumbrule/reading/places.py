@@ -326,14 +326,12 @@ class _Builder:
         self.empty.append(pointer)
         if event.value:
             return event.start_mark
-        if frame.lines is None:
-            begin, start = event.start_mark.index, event.start_mark
-        else:
+        start = event.start_mark
+        if frame.lines is not None:
             after = frame.key_event.end_mark
             colon = int(self.text[after.index : after.index + 1] == ":")
-            begin, start = after.index, Mark(after.index + colon, after.line, after.column + colon)
-        stop = self.text.find("\n", begin)
-        if lost := lost_screw(self.path, self.text, begin, len(self.text) if stop < 0 else stop, pointer):
+            start = Mark(after.index + colon, after.line, after.column + colon)
+        if lost := lost_screw(self.path, self.text, start.index, pointer, frame.key or "The value"):
             self.faults.append(lost)
         return start
 

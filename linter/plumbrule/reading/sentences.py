@@ -120,6 +120,9 @@ def unknown_key(name: str, pointer: str, inside: Any, hints: dict[str, str]) -> 
     if name in hints:
         return found, hints[name], ""
     known = [key for model in inside for key in shape.keys(model)]
+    first, _, rest = name.partition(" ")
+    if rest and first in known:
+        return found, f"Put a colon after the key: {first}: {rest[:_SHORT]}.", first
     if meant := nearest(name, known):
         return found, f"Did you mean `{meant}`?", meant
     if known and len(known) <= 12:

@@ -60,7 +60,10 @@ def _faults(kind: type[BaseModel], document: Document, raw: list[Any]) -> list[F
         errors.append(_Error(dict(each), way.path, way.branches, way.wanted, way.inside, way.at_key))
     errors, faults = _one_branch(kind, document, errors)
     blank = {pointer: shape.trail(kind, _steps(document, pointer)) for pointer in document.empty}
+    unknown = {build(each.path) for each in errors if each.type == "extra_forbidden"}
     for pointer, way in blank.items():
+        if pointer in unknown:
+            continue
         special = [
             e for e in errors if build(e.path) == pointer and e.type == "written" and "bare #" in str(e.raw["ctx"])
         ]
@@ -69,7 +72,7 @@ def _faults(kind: type[BaseModel], document: Document, raw: list[Any]) -> list[F
         if name and found.startswith("The size"):
             found = f"{name} is empty."
         faults.append(Fault(document.path, document.key_place(pointer), pointer, found, write))
-    errors = [each for each in errors if build(each.path) not in blank]
+    errors = [each for each in errors if build(each.path) not in blank or each.type == "extra_forbidden"]
     meant = _meant(errors, faults, document)
     for each in errors:
         if each.type == "extra_forbidden":
