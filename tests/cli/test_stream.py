@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 
-from plumbrule.cli import stream
+from plumbrule.cli import main, stream
 
 
 class Terminal:
@@ -88,3 +88,12 @@ def test_what_is_refused(tmp_path: Path) -> None:
     loop.symlink_to(loop)
     with pytest.raises(stream.Refused):
         stream.replace(stream.checked_target(loop), ["x"])
+
+
+def test_an_interrupt_is_quiet(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> None:
+    def interrupt(_: object) -> None:
+        raise KeyboardInterrupt
+
+    monkeypatch.setattr("plumbrule.cli.arguments.read", interrupt)
+    assert main(["inspect", "x"]) == 130
+    assert capsys.readouterr() == ("", "")

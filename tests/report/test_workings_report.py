@@ -13,7 +13,7 @@ from pytest_regressions.file_regression import FileRegressionFixture
 from plumbrule import shipped
 from plumbrule.catalogue.fact import RowType, number, word
 from plumbrule.report import workings
-from plumbrule.report.workings import UnknownKind, defaults, kinds_asked, text
+from plumbrule.report.workings import UnknownKind, defaults, kinds_asked, origin, text
 from plumbrule.report.workings_data import data
 
 HOLE = made.row(
@@ -102,3 +102,21 @@ def test_an_unknown_kind_gets_its_nearest_spelling() -> None:
         kinds_asked(["scrwe"])
     with pytest.raises(UnknownKind, match="Known are: site, wall"):
         kinds_asked(["xyzzy"])
+
+
+def test_what_is_measured_is_told_from_what_follows() -> None:
+    """The plan writes 5/16 in for the drill; the play of the screw only follows from it."""
+    hole = made.row(
+        values={"diameter": 7.9375, "play": 1.5875, "leg": "wall", "slotted": False},
+        inputs={
+            "diameter": ("/holes/wall/diameter",), "play": ("/holes/wall/diameter",),
+            "leg": ("/angles/kiln-side/wall_holes/pattern",), "slotted": ("/holes/wall/screw",),
+        },
+    )  # fmt: skip
+    document = made.document()
+    assert origin(hole, "diameter", document).startswith(
+        "measured as 5/16 in at /holes/wall/diameter (drying-shelf.yaml:"
+    )
+    assert origin(hole, "play", document) == "follows from /holes/wall/diameter"
+    assert origin(hole, "leg", document).startswith("written at /angles/kiln-side/wall_holes/pattern")
+    assert origin(hole, "slotted", document) == "follows from /holes/wall/screw"

@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import TYPE_CHECKING
 
-from plumbrule.catalogue.fact import Fact, Row
+from plumbrule.catalogue.fact import Fact, Row, Value
 from plumbrule.catalogue.rows import CATALOGUE
+from plumbrule.language import TOLERANCE
 from plumbrule.report.block import sum_row
 from plumbrule.report.clean import one_line
 from plumbrule.report.figures import many, quantity
 from plumbrule.report.paper import Paper
-from plumbrule.report.places import labels, spot
+from plumbrule.report.places import labels, part_name, spot
 from plumbrule.report.worked_line import line
 
 if TYPE_CHECKING:
@@ -81,7 +82,9 @@ def defaults(examined: Examined, kinds: Sequence[str], width: int = 100, colour:
 
 
 def _row(paper: Paper, row: Row, examined: Examined) -> None:
-    paper.apart(one_line(row.label), spot(examined.document, row.pointer), "bold")
+    part = part_name(row.part)
+    named = one_line(row.label) if row.part in ("", row.pointer) else f"{one_line(row.label)}   {part}"
+    paper.apart(named, spot(examined.document, row.pointer), "bold")
     paper.line(one_line(row.pointer) or "/", "dim", indent=3)
     for fact in CATALOGUE[row.kind].facts:
         for number, piece in enumerate(_field(row, fact, examined, paper.width - 6)):
@@ -125,19 +128,39 @@ def shown_value(row: Row, fact: Fact, system: str) -> str:
 
 
 def origin(row: Row, name: str, document: Document) -> str:
-    """Whether a value was assumed, measured (and as what it is written), reckoned, or goes with the kind of row."""
+    """Whether a value was assumed, measured or written in the plan as it stands, reckoned, or goes with the row."""
     pointers = row.inputs.get(name, ())
     written = [pointer for pointer in pointers if pointer not in row.assumed]
-    said = []
-    for pointer in pointers:
-        if pointer in row.assumed:
-            said.append(f"assumed, {one_line(pointer)}: {one_line(row.assumed[pointer])}")
-    if name in row.worked or len(pointers) > 1:
-        said.append(f"reckoned from {', '.join(one_line(pointer) for pointer in written)}" if written else "reckoned")
+    said = [
+        f"assumed, {one_line(pointer)}: {one_line(row.assumed[pointer])}"
+        for pointer in pointers
+        if pointer in row.assumed
+    ]
+    from_where = ", ".join(one_line(pointer) for pointer in written)
+    if name in row.worked:
+        said.append(f"reckoned from {from_where}" if written else "reckoned")
+    elif len(written) == 1 and (told := _as_written(row.values[name], document.written(written[0]))):
+        said.append(f"{told} at {from_where} ({spot(document, written[0])})")
     elif written:
-        text = one_line(document.written(written[0]))
-        quoted = f", written {text}" if text and len(text) <= 40 else ""
-        said.append(f"given at {one_line(written[0])} ({spot(document, written[0])}){quoted}")
+        said.append(f"follows from {from_where}")
     elif not said:
-        said.append("follows from the kind of part")
+        said.append("goes with the kind of part")
     return "; ".join(said)
+
+
+def _as_written(value: Value, text: str) -> str:
+    """`measured as 9 in` or `written` where the plan has this very value in one place; nothing where it follows from
+    what is written there."""
+    text = one_line(text)
+    if isinstance(value, str | bool):
+        same = text.strip("\"'") == (str(value).lower() if isinstance(value, bool) else value)
+        return "written" if same else ""
+    if isinstance(value, tuple) or not text:
+        return ""
+    from plumbrule.reading.notation import NotAQuantity, measure
+
+    try:
+        read = measure(text).value
+    except NotAQuantity:
+        return ""
+    return f"measured as {text}" if abs(read - value) <= TOLERANCE * max(abs(read), 1.0) else ""
