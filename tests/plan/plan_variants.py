@@ -8,12 +8,16 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
+from pydantic import BaseModel
+
 from plumbrule import shipped
-from plumbrule.plan.plan_file import Plan
+from plumbrule.plan.plan_file import Plan, PlanFile
 from plumbrule.plan.read import plan_from_text, read_plan
+from plumbrule.reading import shape
 from plumbrule.reading.fault import Fault, Unreadable
 from plumbrule.reading.places import Document, read
 from plumbrule.reading.pointer import parent
+from plumbrule.reading.take import _steps
 
 HERE = Path(__file__).parent
 SHIPPED = ("alcove-seat", "display-shelf", "panel-wall")
@@ -66,6 +70,13 @@ def document_of(name: str) -> Document:
 def keys_of(document: Document) -> Iterator[str]:
     """The pointers of everything that has a key."""
     return (pointer for pointer, spot in document.spots.items() if spot.key is not None)
+
+
+def model_around(document: Document, pointer: str) -> type[BaseModel] | None:
+    """The model that a key belongs to; None for a name that the plan's author chose."""
+    above = shape.trail(PlanFile, _steps(document, parent(pointer))).wanted if parent(pointer) else PlanFile
+    found = shape.models(above)
+    return found[0] if found else None
 
 
 def without(document: Document, pointer: str) -> str:

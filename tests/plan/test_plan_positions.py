@@ -10,24 +10,15 @@ from plan_variants import (
     faults_of,
     keys_of,
     line_and_column,
+    model_around,
     with_key,
     with_value,
     without,
 )
-from pydantic import BaseModel
 
-from plumbrule.plan.plan_file import PlanFile
-from plumbrule.reading import shape
 from plumbrule.reading.fault import Fault
-from plumbrule.reading.places import Document, read
+from plumbrule.reading.places import read
 from plumbrule.reading.pointer import get, last, parent
-from plumbrule.reading.take import _steps
-
-
-def model_around(document: Document, pointer: str) -> type[BaseModel] | None:
-    """The model that a key belongs to; None for a name that the plan's author chose."""
-    inside = shape.trail(PlanFile, _steps(document, pointer)).inside
-    return inside[0] if inside else None
 
 
 def stands_at(fault: Fault, text: str, offset: int) -> bool:

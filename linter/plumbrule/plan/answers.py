@@ -35,7 +35,10 @@ _BOARD = {"oak": _OAK, "maple": _MAPLE, "ash": "white ash or black ash?",
 
 FramingSpecies = Annotated[words.FramingSpecies, WordHints(_FRAMING)]
 BoardSpecies = Annotated[words.BoardSpecies, WordHints(_BOARD)]
-WoodSpecies = Annotated[words.WoodSpecies, WordHints({**_BOARD, **_FRAMING})]
+WoodSpecies = Annotated[
+    words.WoodSpecies,
+    WordHints({word: answer for word, answer in {**_BOARD, **_FRAMING}.items() if word not in words.WOOD_SPECIES}),
+]
 Steel = Annotated[
     words.Steel,
     WordHints({"mild steel": _MARK, "steel": _MARK, "hot rolled": _MARK, "hot-rolled": _MARK, "unknown": _MARK,

@@ -6,6 +6,11 @@ from plumbrule.reading.fault import Fault
 from plumbrule.reading.places import Document
 
 INCH = 25.4
+MOST = 100
+
+
+class Enough(Exception):
+    """So much is wrong that looking on would help nobody, and could be made to take for ever."""
 
 
 class Complaints:
@@ -16,9 +21,12 @@ class Complaints:
         self._faults: list[Fault] = []
 
     def add(self, pointer: str, found: str, write: str, *, key: bool = False) -> None:
-        """One more fault. Both sentences are whole; the second says what to write instead."""
+        """One more fault. Both sentences are whole; the second says what to write instead. Raises Enough at the
+        hundredth."""
         place = self._document.key_place(pointer) if key else self._document.place(pointer)
         self._faults.append(Fault(self._document.path, place, pointer, found, write))
+        if len(self._faults) >= MOST:
+            raise Enough
 
     def written(self, pointer: str) -> str:
         """A value as it stands in the file, without its quotes."""

@@ -34,9 +34,7 @@ class Parts:
             if pattern.countersink is not None:
                 self._least(f"{at}/countersink/diameter", pattern.countersink.diameter, f"{at}/diameter",
                             pattern.diameter, "is smaller than the hole")  # fmt: skip
-            self._least(
-                f"{at}/slot", pattern.slot, f"{at}/diameter", pattern.diameter, "is shorter than the hole is wide"
-            )
+            self._least(f"{at}/slot", pattern.slot, f"{at}/diameter", pattern.diameter, "is shorter than the hole")
         for name, angle in (self._model.angles or {}).items():
             self._angle(angle, f"/angles/{name}")
         for name, bracket in (self._model.brackets or {}).items():
@@ -174,7 +172,7 @@ class Parts:
             self._complain(f"{at}/at", f"No stud between {_bare(part.left, like)} and "
                            f"{length(part.left + part.length, like)}.",
                            "Write from_left with the holes, and into with the block they go into.")  # fmt: skip
-        if group.into is not None and found is not None and not past:
+        if group.into is not None and group.at is None and found is not None and not past:
             self._in_block(part, group.into, found)
 
     def _in_block(self, part: SteelAngle | Cleat, name: str, found: tuple[Station, ...]) -> None:

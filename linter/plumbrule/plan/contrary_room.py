@@ -13,6 +13,7 @@ from plumbrule.plan.walls import Wall
 # Two tape readings of one point that differ by more are not the same point.
 TAPE = INCH / 16
 SLACK = 1e-6
+MOST_STUDS = 1000
 
 
 class Room:
@@ -63,6 +64,10 @@ class Room:
     def _studs(self, wall: Wall, at: str) -> None:
         framing = wall.framing
         if framing is None:
+            return
+        if framing.centres is not None and len(framing.centres) > MOST_STUDS:
+            self._complain(f"{at}/framing/centres", f"{len(framing.centres):,} studs in one wall are a slip.",
+                           "List the studs that were found.", key=True)  # fmt: skip
             return
         seen: dict[float, str] = {}
         for index, centre in enumerate(framing.centres or ()):

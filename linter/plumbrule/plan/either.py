@@ -7,6 +7,9 @@ from plumbrule.plan.framing import Run
 from plumbrule.plan.plan_file import Plan
 from plumbrule.plan.supports import HoleGroup
 
+# What a bracket has of its own when it is not cut from a steel section.
+BOUGHT = ("upright", "arm", "thickness", "steel", "inside_radius", "coating")
+
 
 class Choosing:
     """One look at all the keys of which a plan gives one or the other."""

@@ -1,7 +1,7 @@
 """The whole plan as one model: every section of plan version 1."""
 
-from dataclasses import dataclass
-from typing import ClassVar, Literal
+from dataclasses import dataclass, field
+from typing import Any, ClassVar, Literal
 
 from pydantic import ConfigDict, Field
 
@@ -81,6 +81,8 @@ class Plan:
     document: Document
     model: PlanFile
     to_measure: tuple[str, ...] = ()
+    # Places on a wall are asked for by every part that hangs on it; `resolve` works them out once.
+    reckoned: dict[str, Any] = field(default_factory=dict, repr=False, compare=False)
 
     def is_written(self, pointer: str) -> bool:
         """Whether the file has a value there. Where it has none, the model holds None or the default."""

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
 from pathlib import Path
 from typing import Any
 
-from plumbrule.plan.complaints import Complaints
+from plumbrule.plan.complaints import Complaints, Enough
 from plumbrule.plan.contrary_parts import Parts
 from plumbrule.plan.contrary_room import Room
 from plumbrule.plan.either import Choosing
@@ -29,17 +30,8 @@ def read_plan(document: Document) -> Plan:
     waiting = _to_measure(document.value, "") if MEASURE_ON_SITE in document.text else []
     plan = Plan(document, model, tuple(waiting))
     complaints = Complaints(document)
-    if model.record is None or model.record.status != "template":
-        for pointer in plan.to_measure:
-            complaints.add(pointer, "Only a template may wait until it is measured.",
-                           "Measure it, or write status: template under record.")  # fmt: skip
-    Choosing(plan, complaints).check()
-    names = Referring(plan, complaints)
-    names.check()
-    check_purchase(names)
-    check_on_hand(names)
-    Room(plan, complaints).check()
-    Parts(plan, complaints).check()
+    with suppress(Enough):
+        _look_over(plan, complaints)
     if faults := complaints.faults():
         raise Unreadable(faults)
     return plan
@@ -53,6 +45,21 @@ def plan_from_text(source: bytes, path: str) -> Plan:
 def plan_from_file(path: Path | str) -> Plan:
     """The plan in a file. Raises Unreadable."""
     return read_plan(read_file(path))
+
+
+def _look_over(plan: Plan, complaints: Complaints) -> None:
+    """Every check that needs more than one value. Raises Enough."""
+    if plan.model.record is None or plan.model.record.status != "template":
+        for pointer in plan.to_measure:
+            complaints.add(pointer, "Only a template may wait until it is measured.",
+                           "Measure it, or write status: template under record.")  # fmt: skip
+    Choosing(plan, complaints).check()
+    names = Referring(plan, complaints)
+    names.check()
+    check_purchase(names)
+    check_on_hand(names)
+    Room(plan, complaints).check()
+    Parts(plan, complaints).check()
 
 
 def _this_version(document: Document) -> None:

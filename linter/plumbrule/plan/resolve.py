@@ -108,6 +108,13 @@ def framing_kind(framing: Framing | None, pointer: str) -> Given[str]:
 
 def studs(plan: Plan, wall: str) -> tuple[Stud, ...] | None:
     """The studs of a wall from left to right, found one by one or reckoned from the first. None: not known."""
+    if wall not in plan.reckoned:
+        plan.reckoned[wall] = _studs(plan, wall)
+    found: tuple[Stud, ...] | None = plan.reckoned[wall]
+    return found
+
+
+def _studs(plan: Plan, wall: str) -> tuple[Stud, ...] | None:
     part = (plan.model.walls or {}).get(wall)
     if part is None or part.framing is None:
         return None
