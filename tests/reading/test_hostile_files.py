@@ -200,6 +200,8 @@ def test_a_million_bytes_is_the_most() -> None:
         b"{" + b",".join(b"k%d:" % index for index in range(49_000)) + b", [",
         b"[" + b"~," * 49_000 + b"{",
         b"a: [" + b"#10 " * 200_000,
+        b"a: {b" + b" " * 900_000 + b"[",
+        b"a: {b" + b": " * 100 + b"\t" * 900_000 + b"[",
         b"a: {b: " + b"x " * 900 + b"\n" + b"y: #x " * 150_000,
         b"- a\n" * 49_000 + b"-- [",
         b"k" * 900_000 + b": 1",

@@ -8,7 +8,7 @@ from typing import Any
 from plumbrule.reading.characters import place_at
 from plumbrule.reading.fault import Fault
 
-_LOST_NUMBER = re.compile(r"([A-Za-z0-9_-]{1,60})?[ \t]*[:,\[{][ \t]*(#([0-9]{1,3}))(?![0-9])")
+_LOST_NUMBER = re.compile(r"([A-Za-z0-9_-]{1,60})?[ \t]{0,8}[:,\[{][ \t]{0,80}(#([0-9]{1,3}))(?![0-9])")
 _LOST_HERE = re.compile(r"[ \t]*(#([0-9]{1,3}))(?![0-9])")
 
 
