@@ -9,16 +9,13 @@ _CHECKOUT = _PACKAGE.parent.parent
 
 
 def folder(name: str) -> Path:
-    """The folder `rules`, `schema` or `plans`. A checkout wins over the copy an editable install may have left
-    in the package, so an edited rule is never shadowed by a stale twin.
+    """The folder `rules`, `schema` or `plans`. In a checkout it is the one that is edited and committed, and no other
+    place is asked: a copy inside the package, whoever left it there, never shadows an edited rule.
 
-    Raises FileNotFoundError when neither place has it: the installation is broken.
+    Raises FileNotFoundError where it is missing: the installation is broken.
     """
-    if (_CHECKOUT / "pyproject.toml").is_file() and (_CHECKOUT / "linter" / "plumbrule") == _PACKAGE:
-        places = [_CHECKOUT / name]
-    else:
-        places = [_PACKAGE / name]
-    for place in places:
-        if place.is_dir():
-            return place
-    raise FileNotFoundError(f"plumbrule is not fully installed: {places[0]} is missing. Install it again.")
+    in_checkout = (_CHECKOUT / "pyproject.toml").is_file() and (_CHECKOUT / "linter" / "plumbrule") == _PACKAGE
+    place = (_CHECKOUT if in_checkout else _PACKAGE) / name
+    if not place.is_dir():
+        raise FileNotFoundError(f"plumbrule is not fully installed: {place} is missing. Install it again.")
+    return place
