@@ -99,7 +99,7 @@ def test_text_says_why_a_plan_is_unreadable(tmp_path: Path) -> None:
     ran = run("inspect", tmp_path / "none.yaml")
     assert ran.code == 2
     assert "UNREADABLE" in ran.out
-    assert "There is no such file." in ran.out
+    assert "There is no such file." in " ".join(ran.out.split())
     assert "exit 2" in ran.out
 
 

@@ -50,8 +50,16 @@ def at_or_above(levels: Sequence[int], stop_at: Level) -> int:
     return sum(levels[: LEVELS.index(stop_at) + 1])
 
 
+def judged(tally: Tally) -> int:
+    """How many checks came to a verdict."""
+    return tally.holds + tally.breaks + tally.allowed + tally.failed
+
+
 def verdict_of(inspection: Inspection, stop_at: Level) -> PlanVerdict:
-    """`fail` when anything stands at or above `stop_at`."""
+    """`fail` when anything stands at or above `stop_at`, and when nothing was judged at all: a run must not turn green
+    on a plan of which nothing is known."""
+    if not judged(inspection.tally):
+        return "fail"
     return "fail" if at_or_above(levels_of(inspection), stop_at) else "pass"
 
 

@@ -9,7 +9,7 @@ from plumbrule.report.allowed import departures
 from plumbrule.report.block import block
 from plumbrule.report.clean import one_line
 from plumbrule.report.figures import many
-from plumbrule.report.outcome import Outcome, at_or_above, exit_code, levels_of, verdict_of
+from plumbrule.report.outcome import Outcome, at_or_above, exit_code, judged, levels_of, verdict_of
 from plumbrule.report.paper import JOIN, Paper
 from plumbrule.report.places import by_part, house_changes, part_name
 from plumbrule.report.terms import Terms
@@ -111,7 +111,7 @@ def _verdict_words(inspection: Inspection, terms: Terms) -> str:
     if at_or_above(levels, terms.stop_at):
         worst = next(level for level, count in zip(LEVELS, levels, strict=True) if count)
         return f"FAILS at: {worst}"
-    if not _judged(tally):
+    if not judged(tally):
         return "NOTHING WAS JUDGED: no rule of this rulebook came to a verdict on this plan"
     words = f"PASSES at: {terms.stop_at}"
     if inspection.not_inspected:
@@ -127,11 +127,6 @@ def _tally_words(tally: Tally) -> str:
     )
 
 
-def _judged(tally: Tally) -> int:
-    """How many checks came to a verdict."""
-    return tally.holds + tally.breaks + tally.allowed + tally.failed
-
-
 def _allowed(inspection: Inspection) -> int:
     return sum(finding.verdict == "allowed" for finding in inspection.findings)
 
@@ -144,8 +139,8 @@ def _overview(outcomes: Sequence[Outcome], terms: Terms) -> str:
     for outcome in outcomes:
         tally = outcome.tally
         said, tones = words[outcome.verdict], _VERDICT_TONES[outcome.verdict]
-        if outcome.verdict == "pass" and not _judged(tally):
-            said, tones = "not judged", ("yellow", "bold")
+        if outcome.verdict == "fail" and not judged(tally):
+            said = "NOT JUDGED"
         elif outcome.verdict == "pass" and outcome.unseen:
             said, tones = "passes so far", ("yellow", "bold")
         right = f"{said:<14}"
@@ -177,8 +172,8 @@ def _exit_words(outcomes: Sequence[Outcome], terms: Terms) -> str:
     blind = sum(outcome.verdict == "unreadable" for outcome in outcomes)
     if blind:
         return f"exit {code}: {many(blind, 'plan')} could not be read; {found} in the others"
-    if not any(_judged(outcome.tally) for outcome in outcomes):
-        found += "; nothing was judged, so nothing is known of these plans"
+    if not any(judged(outcome.tally) for outcome in outcomes):
+        found += "; nothing was judged, so nothing is known of these plans, and that is no pass"
     unmade = sum(outcome.tally.not_inspected for outcome in outcomes)
     if unmade:
         found += f"; {many(unmade, 'check')} not made for want of a measure or a published figure"

@@ -11,7 +11,7 @@ from plumbrule.language.nodes import Binary, walk
 from plumbrule.reading.fault import Fault
 from plumbrule.reading.places import Document
 from plumbrule.reading.spelling import nearest
-from plumbrule.reading.units import CONSTANTS, NUMBER, si_unit
+from plumbrule.reading.units import CONSTANTS, DENSITY, EXPANSION, NUMBER, si_unit
 from plumbrule.rulebook.file import RuleFile
 from plumbrule.rulebook.rule import Bounds, Setting
 
@@ -71,6 +71,9 @@ class Typed:
         if not isinstance(measure.type, Number):
             self.fault("/require/measure", "measure does not give a number.", "For words and truths write `that`.")
             return None, Bounds(None, None), ""
+        if measure.type.dimension in (DENSITY, EXPANSION):
+            small = "Densities and expansions are kept as very small numbers, too near to each other to be told apart."
+            self.fault("/require/measure", small, "Judge the mass or the movement that comes of it.")
         if lower is None and upper is None:
             self.fault("/require", "measure has no limit.", "Add at_least, at_most or between.")
         read = [self._limit(place, text, measure) for place, text in zip(places, (lower, upper), strict=True)]
