@@ -17,6 +17,7 @@ from plumbrule.plan.supports import Bracket, Cleat, HolePattern, SteelAngle, Ste
 from plumbrule.plan.walls import Corner, Wall
 from plumbrule.reading.model import Listed
 from plumbrule.reading.places import Document
+from plumbrule.reading.pointer import get
 
 
 class PlanFile(Part):
@@ -86,7 +87,11 @@ class Plan:
 
     def is_written(self, pointer: str) -> bool:
         """Whether the file has a value there. Where it has none, the model holds None or the default."""
-        return pointer in self.document.spots
+        try:
+            get(self.document.value, pointer)
+        except LookupError:
+            return False
+        return True
 
     def as_written(self, pointer: str) -> str:
         """The text of a value in the file, quotes included; nothing if it is not written."""
