@@ -108,10 +108,13 @@ def _each(
 
 
 def _of_mark(station: resolve.Station, pointer: str) -> tuple[str, ...]:
-    """What a hole's place on its own part hangs on: its mark, where it has one, else all that placed it."""
+    """What a hole's place on its own part hangs on: its mark, where it has one, else where the part begins and the
+    stud, in that order, since a part can be moved and a stud cannot."""
     own = pointer.rsplit("/", 1)[0]
     first = station.pointers[0] if station.pointers else pointer
-    return (first,) if first.startswith(f"{pointer}/") or first == f"{own}/width" else station.pointers
+    if first.startswith(f"{pointer}/") or first == f"{own}/width":
+        return (first,)
+    return tuple(sorted(station.pointers, key=lambda one: not one.startswith(f"{own}/")))
 
 
 def _meant(station: resolve.Station, found: tuple[resolve.Stud, ...] | None) -> resolve.Stud | None:

@@ -95,7 +95,7 @@ class _Hole:
         neighbours = [other for other in support.drillings if other.leg == drilling.leg and other is not drilling]
         desk.set("neighbours", float(len(neighbours)), drilling.pointer)
         if neighbours:
-            desk.get("pitch", lambda: min(self._apart(other) for other in neighbours))
+            desk.get("pitch", lambda: self._pitch(neighbours))
         if support.kind != "cleat":
             desk.get("heel_room", self._heel_room)
 
@@ -118,7 +118,7 @@ class _Hole:
     def _edge_distance(self) -> Worked:
         desk, support, drilling = self._desk, self._support, self._drilling
         size = leg_size(support, drilling.leg)
-        desk.need_all(size, drilling.y, self._drilled)
+        desk.need_all(drilling.y, size, self._drilled)
         _, reach = self._reach()
         leg, from_heel = desk.length(size), desk.length(drilling.y)
         drawn = leg - from_heel - reach
@@ -150,13 +150,23 @@ class _Hole:
     def _worst(self, drawn: Given) -> Worked:
         return hole.worst_distance(drawn, self._desk.length(self._drilled))
 
-    def _apart(self, other: Drilling) -> float:
-        """Centre to centre, mm; between slots from the centres of the ends that lie nearest."""
+    def _pitch(self, neighbours: Sequence[Drilling]) -> float:
+        """Centre to centre to the nearest, mm; between slots from the centres of the ends that lie nearest."""
         desk, own = self._desk, self._drilling
-        desk.need_all(own.x, own.y, other.x, other.y)
         along, across = self._reach()
-        over = max(abs(desk.length(own.x) - desk.length(other.x)) - 2 * along, 0.0)
-        up = max(abs(desk.length(own.y) - desk.length(other.y)) - 2 * across, 0.0)
+        desk.need_all(*(place for hole in (own, *neighbours) for place in (hole.x, hole.y) if place.value is None))
+        apart = [
+            (
+                max(abs(_mm(own.x) - _mm(other.x)) - 2 * along, 0.0),
+                max(abs(_mm(own.y) - _mm(other.y)) - 2 * across, 0.0),
+            )
+            for other in neighbours
+        ]
+        nearest, (over, up) = min(enumerate(apart), key=lambda found: found[1][0] ** 2 + found[1][1] ** 2)
+        other = neighbours[nearest]
+        # The way in which they lie apart is noted first: there a person would move one of them.
+        places = (own.y, other.y, own.x, other.x) if up > over else (own.x, other.x, own.y, other.y)
+        desk.need_all(*places)
         return float((over**2 + up**2) ** 0.5)
 
     def _heel_room(self) -> Worked:
@@ -269,6 +279,11 @@ class _Hole:
         """An earlier field with the line it was worked by, so that it becomes a step of the next one."""
         value = self._desk.number(field)
         return self._desk.line(field) or value
+
+
+def _mm(place: Input) -> float:
+    assert isinstance(place.value, int | float)
+    return float(place.value)
 
 
 def _stand(desk: Desk, screw_head: ScrewHead) -> float:
