@@ -5,8 +5,10 @@ from __future__ import annotations
 import pytest
 from plan_variants import changed, plan_of, text_of
 
-from plumbrule.plan import resolve
+from plumbrule import shipped
+from plumbrule.plan import resolve, words
 from plumbrule.plan.plan_file import Plan
+from plumbrule.reading.places import read_file
 
 INCH = 25.4
 
@@ -21,6 +23,10 @@ def alcove(*changes: tuple[str, str]) -> Plan:
 
 def shelf(*changes: tuple[str, str]) -> Plan:
     return plan_of(changed("display-shelf", *changes))
+
+
+def reading_room(*changes: tuple[str, str]) -> Plan:
+    return plan_of(changed("panel-wall", *changes))
 
 
 def store(*changes: tuple[str, str]) -> Plan:
@@ -50,16 +56,17 @@ def test_studs_listed_out_of_order_are_numbered_from_the_left_and_keep_their_poi
 
 
 def test_studs_by_spacing_run_to_the_end_of_the_wall() -> None:
-    """First at 9 in, every 16 in, 14 ft of wall: 9 + 9 x 16 = 153 in is the last, 169 would be past 168."""
-    studs = resolve.studs(shelf(), "long")
+    """First at 1-1/2 in, every 16 in, 14 ft 2 in of wall: 1-1/2 + 10 x 16 = 161-1/2 in is the last of 170 in."""
+    studs = resolve.studs(reading_room(), "north")
     assert studs is not None
-    assert [stud.centre for stud in studs] == inches(9, 25, 41, 57, 73, 89, 105, 121, 137, 153)
-    assert studs[0].pointers == ("/walls/long/framing/first", "/walls/long/framing/spacing")
+    assert [stud.centre for stud in studs] == inches(*(1.5 + 16 * number for number in range(11)))
+    assert studs[0].pointers == ("/walls/north/framing/first", "/walls/north/framing/spacing")
 
 
 def test_a_stud_exactly_at_the_end_of_the_wall_counts() -> None:
-    studs = resolve.studs(shelf(("width: 14 ft", "width: 153 in")), "long")
-    assert studs is not None and studs[-1].centre == pytest.approx(153 * INCH)
+    end = ("framing: {stud: 2x4, species: spruce-pine-fir, first: 1-1/2 in", "framing: {stud: 2x4, first: 10 in")
+    studs = resolve.studs(reading_room(end), "north")
+    assert studs is not None and studs[-1].centre == pytest.approx(170 * INCH)
 
 
 def test_holes_at_studs_are_measured_from_the_end_of_the_angle() -> None:
@@ -82,23 +89,18 @@ def test_a_stud_at_either_end_of_the_angle_is_within_reach() -> None:
     assert places(plan, "ledge-back") == inches(0, 16, 32, 48, 64)
 
 
-@pytest.mark.parametrize(
-    ("gone", "wanted"),
-    [
-        ("first: 9 in, spacing: 16 in,", ("/walls/long/framing/centres",)),
-        ("spacing: 16 in,", None),
-    ],
-)
-def test_unknown_studs_name_what_to_measure(gone: str, wanted: tuple[str, ...] | None) -> None:
-    if wanted is None:
-        plan = shelf(("spacing: 16 in", "spacing: measure on site"), ("status: for building", "status: template"))
-        wanted = ("/walls/long/framing/spacing",)
-    else:
-        plan = shelf((gone, ""))
-    angle = (plan.model.angles or {})["ledge-back"]
-    assert resolve.studs(plan, "long") is None
-    assert places(plan, "ledge-back") is None
-    assert resolve.stations_wanted(plan, angle, "/angles/ledge-back/wall_holes") == wanted
+def test_unknown_studs_name_what_to_measure() -> None:
+    plan = alcove(("centres: [2-1/4 in, 14-3/4 in, 30-3/4 in, 46-3/4 in, 57-3/4 in],\n", ""))
+    angle = (plan.model.angles or {})["seat-back"]
+    assert resolve.studs(plan, "back") is None
+    assert places(plan, "seat-back") is None
+    assert resolve.stations_wanted(plan, angle, "/angles/seat-back/wall_holes") == ("/walls/back/framing/centres",)
+
+
+def test_a_spacing_that_waits_for_the_tape_leaves_the_studs_unknown() -> None:
+    plan = reading_room(("spacing: 16 in", "spacing: measure on site"), ("status: for building", "status: template"))
+    assert resolve.studs(plan, "north") is None
+    assert resolve.studs_wanted(plan, "north") == ("/walls/north/framing/spacing",)
 
 
 def test_a_stud_still_to_be_measured_leaves_all_places_unknown() -> None:
@@ -142,14 +144,17 @@ def test_an_override_that_waits_for_the_tape_hides_the_pattern() -> None:
     assert found.diameter == (None, "/angles/rail/wall_holes/diameter", False)
 
 
-@pytest.mark.parametrize(
-    ("name", "narrow", "wide"),
-    # American Softwood Lumber Standard PS 20, table of dry sizes.
-    [("2x4", 1.5, 3.5), ("2x6", 1.5, 5.5), ("2x8", 1.5, 7.25), ("3x4", 2.5, 3.5), ("4x6", 3.5, 5.5), ("1x6", 0.75, 5.5),
-     ("2x10", 1.5, 9.25), ("2x12", 1.5, 11.25)],
-)  # fmt: skip
-def test_lumber_is_dressed(name: str, narrow: float, wide: float) -> None:
-    assert resolve.lumber(name) == tuple(inches(narrow, wide))
+DRESSED = read_file(shipped.folder("rules") / "tables" / "lumber.yaml").value["rows"]
+
+
+@pytest.mark.parametrize("row", DRESSED, ids=lambda row: row["name"])
+def test_lumber_is_dressed_as_published(row: dict[str, float]) -> None:
+    """NDS Supplement 2018 Table 1A; the 1 in row is from memory of American Softwood Lumber Standard PS 20."""
+    assert resolve.lumber(str(row["name"])) == tuple(inches(row["thickness"], row["width"]))
+
+
+def test_the_published_sizes_are_the_ones_a_stud_may_have() -> None:
+    assert {row["name"] for row in DRESSED} >= set(words.STUD_SIZES)
 
 
 def test_a_measured_stud_is_taken_as_measured() -> None:
