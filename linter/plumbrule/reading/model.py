@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Mapping
 from typing import Annotated, Any, ClassVar, TypeVar
 
@@ -9,6 +10,10 @@ from pydantic import BaseModel, ConfigDict, GetCoreSchemaHandler, Strict
 from pydantic_core import CoreSchema, PydanticCustomError, core_schema
 
 T = TypeVar("T")
+
+# Plug-ins of the model library, installed for something else, would run in here and could change what a plan may say.
+# Looking for them also opens a file of every installed package.
+os.environ["PYDANTIC_DISABLE_PLUGINS"] = "__all__"
 
 # A list in the file, a tuple in the model. (Strict models would refuse a list for a tuple.)
 Listed = Annotated[tuple[T, ...], Strict(False)]
