@@ -220,3 +220,14 @@ def test_a_plan_may_be_short() -> None:
 def test_a_template_lists_what_is_to_be_measured() -> None:
     assert "measure on site" in text_of("storeroom-brackets")
     assert store().to_measure == ("/walls/long/ceiling/right",)
+
+
+def test_a_board_still_to_be_measured_leaves_its_brackets_unknown() -> None:
+    """Every stud of the wall would be more brackets than there may be: the unsafe guess."""
+    plan = store(
+        ("bears_on: [cut, ledge, rail]", "bears_on: [bought]"),
+        ("left: 400 mm\n    bears_on", "left: measure on site\n    bears_on"),
+    )
+    bracket = (plan.model.brackets or {})["bought"]
+    assert resolve.bracket_places(plan, "bought", bracket) is None
+    assert resolve.bracket_places_wanted(plan, "bought", bracket) == ("/boards/shelf/left",)

@@ -203,7 +203,7 @@ def bracket_places(plan: Plan, name: str, bracket: Bracket) -> tuple[Station, ..
     """Centre lines of brackets along their wall; `from_left` of each is half its width, where its holes are.
 
     `at: studs` puts one at every stud that a board lying on these brackets covers or, where no board says how far it
-    goes, at every stud of the wall. None: not known.
+    goes, at every stud of the wall. None: not known, also where a board on them is still to be measured.
     """
     middle = None if bracket.width is None else bracket.width / 2
     at = f"/brackets/{name}"
@@ -213,17 +213,35 @@ def bracket_places(plan: Plan, name: str, bracket: Bracket) -> tuple[Station, ..
     found = studs(plan, bracket.wall)
     if found is None or any(stud.centre is None for stud in found):
         return None
-    reaches = [
-        (board.left, board.left + board.length)
-        for board in (plan.model.boards or {}).values()
-        if name in board.bears_on and board.left is not None and board.length is not None
-    ]
+    reaches: list[tuple[float, float]] = []
+    for board_name, board in (plan.model.boards or {}).items():
+        if name not in board.bears_on:
+            continue
+        if not plan.is_written(f"/boards/{board_name}/left"):
+            # Its ends are against walls, so it passes every stud there is.
+            reaches.append((0.0, float("inf")))
+        elif board.left is None or board.length is None:
+            return None
+        else:
+            reaches.append((board.left, board.left + board.length))
     return tuple(
         Station(middle, stud.centre, stud, stud.pointers)
         for stud in found
         if stud.centre is not None
         and (not reaches or any(left - SLACK <= stud.centre <= right + SLACK for left, right in reaches))
     )
+
+
+def bracket_places_wanted(plan: Plan, name: str, bracket: Bracket) -> tuple[str, ...]:
+    """The pointers to fill in where `bracket_places` knows none."""
+    found = studs(plan, bracket.wall)
+    if found is None:
+        return studs_wanted(plan, bracket.wall)
+    wanted = [pointer for stud in found if stud.centre is None for pointer in stud.pointers]
+    for board_name, board in (plan.model.boards or {}).items():
+        if name in board.bears_on:
+            wanted += [f"/boards/{board_name}/{key}" for key in ("left", "length") if getattr(board, key) is None]
+    return tuple(wanted)
 
 
 def _sum(left: float | None, mark: float | None) -> float | None:
