@@ -27,9 +27,15 @@ class Framing:
 
 @dataclass(frozen=True, slots=True)
 class Board:
-    """A board species: averages of clear wood at 12 % moisture (MPa), which are no design values. None: not known."""
+    """A board species: averages of clear wood at 12 % moisture (MPa), which are no design values. None: not known.
+
+    `rupture_green`, `shear_green` and `compression_across_green` are those of unseasoned wood. `swell_*` is the change
+    of a width per % of moisture, `shrink_*` the whole shrinkage from green to oven-dry in %, `saturation` the moisture
+    in % at which it begins. `from_memory` names the columns of the row that rest on memory only.
+    """
 
     name: str
+    kind: Literal["softwood", "hardwood"]
     gravity: float
     rupture: float | None
     elastic_modulus: float | None
@@ -37,9 +43,16 @@ class Board:
     compression_across: float | None
     shear: float | None
     tension_across: float | None
+    rupture_green: float | None
+    shear_green: float | None
+    compression_across_green: float | None
     group: str | None
+    shrink_radial: float | None
+    shrink_tangential: float | None
+    saturation: float
     swell_radial: float | None
     swell_tangential: float | None
+    from_memory: tuple[str, ...]
     source: str
     basis: Basis
 

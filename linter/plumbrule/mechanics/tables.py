@@ -72,9 +72,11 @@ class Tables:
         """
         row = self._named("boards", "rows", name, "board species")
         return Board(
-            name, row.get("G_12", row.get("G_green")), _si(row, "MOR", "psi"), _si(row, "MOE", "psi"),
+            name, row["kind"], row.get("G_12", row.get("G_green")), _si(row, "MOR", "psi"), _si(row, "MOE", "psi"),
             _si(row, "Fc", "psi"), _si(row, "Fc_perp", "psi"), _si(row, "Fv", "psi"), _si(row, "Ft_perp", "psi"),
-            row.get("group"), row.get("C_R"), row.get("C_T"), self._source("boards", row), _basis(row),
+            _si(row, "MOR_green", "psi"), _si(row, "Fv_green", "psi"), _si(row, "Fc_perp_green", "psi"),
+            row.get("group"), row.get("S_R"), row.get("S_T"), float(row.get("FSP", 30)), row.get("C_R"),
+            row.get("C_T"), tuple(row.get("from_memory", ())), self._source("boards", row), _basis(row),
         )  # fmt: skip
 
     def fastener(self, kind: str, diameter: float) -> Fastener:
