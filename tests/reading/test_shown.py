@@ -21,7 +21,8 @@ LBF = 0.45359237 * 9.80665
     ("inches", "shown"),
     [
         (59.5, "59-1/2 in"), (0.75, "3/4 in"), (2, "2 in"), (0, "0 in"), (-0.125, "-1/8 in"), (-1.5, "-1-1/2 in"),
-        (11 / 32, "11/32 in"), (5 / 64, "5/64 in"), (59 + 5 / 64, "59-5/64 in"), (0.999, "1 in"), (1.46, "1-7/16 in"),
+        (11 / 32, "11/32 in"), (5 / 64, "5/64 in"), (59 + 5 / 64, "59-5/64 in"), (0.999, "0.999 in"), (1.46, "1.46 in"),
+        (0.58194, "0.582 in"),
         (0.012, "0.012 in"), (96, "96 in"),
     ],
 )  # fmt: skip
@@ -68,7 +69,7 @@ def test_one_quantity(value: float, unit: str, inch: str, metric: str) -> None:
         (126 * LBF, 125.7 * LBF, "N", "inch", ("126 lbf", "125.7 lbf")),
         (250 * LBF, 249.6 * LBF, "N", "inch", ("250 lbf", "249.6 lbf")),
         (250 * LBF, 126 * LBF, "N", "inch", ("250 lbf", "126 lbf")),
-        # 1.49 and 1.5 are both 1-1/2 to the sixteenth: decimals.
+        # 1.49 is no sixty-fourth: decimals for both.
         (1.49 * INCH, 1.5 * INCH, "mm", "inch", ("1.49 in", "1.5 in")),
         (59.375 * INCH, 59.5 * INCH, "mm", "inch", ("59-3/8 in", "59-1/2 in")),
         (19.01, 19.05, "mm", "metric", ("19 mm", "19.1 mm")),

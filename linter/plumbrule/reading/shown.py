@@ -65,7 +65,7 @@ def printed_unit(unit: str, system: System) -> str:
 
 
 def length(mm: float, system: System) -> str:
-    """A length: inches to the nearest 1/16, to 1/32 or 1/64 where that is exact, or millimetres to 0.1."""
+    """A length: inches as a fraction where one to 1/64 is exact, else to three decimals; or millimetres to 0.1."""
     return quantity(mm, "mm", system)
 
 
@@ -145,7 +145,9 @@ def _ordered(values: Sequence[float], shown: Sequence[_Shown]) -> bool:
 def _ways(values: Sequence[float], unit: str) -> Iterator[Callable[[float], _Shown]]:
     """Ways to write a number, coarsest first."""
     if unit == "in":
-        yield _fraction
+        # 9/16 for 0.582 would be another number than the one compared: a fraction stands only where it is exact.
+        if all(_is_fraction(from_si(value, unit)) for value in values):
+            yield _fraction
         first = 3
     elif unit.startswith("per "):
         yield from (_significant(count) for count in range(2, 16))
@@ -164,17 +166,13 @@ def _ways(values: Sequence[float], unit: str) -> Iterator[Callable[[float], _Sho
     yield from (_significant(count) for count in range(4, 18))
 
 
+def _is_fraction(inches: float) -> bool:
+    return abs(inches * 64 - round(inches * 64)) < 1e-6
+
+
 def _fraction(inches: float) -> _Shown:
-    """To 1/16, or to 1/64 where that is exact; decimals for what would otherwise read as nothing."""
-    for below in (16, 32, 64):
-        count = round(inches * below)
-        if abs(inches * below - count) < 1e-6:
-            break
-    else:
-        below, count = 16, round(inches * 16)
-        if count == 0 and abs(inches) > 1e-9:
-            return _Shown(digits(inches, 2), float(digits(inches, 2)))
-    value = Fraction(count, below)
+    """A whole number of sixty-fourths, in lowest terms."""
+    value = Fraction(round(inches * 64), 64)
     whole, rest = divmod(abs(value), 1)
     sign = "-" if value < 0 else ""
     if not rest:

@@ -23,8 +23,11 @@ _SIGNALS = {"DANGER": ("red", "bold"), "WARNING": ("red", "bold"), "CAUTION": ("
 _MOST_LINES = 16
 
 
-def block(paper: Paper, number: int, finding: Finding, document: Document, system: str) -> None:
-    """Writes the block of one finding."""
+def block(
+    paper: Paper, number: int, finding: Finding, document: Document, system: str, told: int | None = None
+) -> None:
+    """Writes the block of one finding. `told` is the number of an earlier one of the same rule: what holds for both is
+    not said twice."""
     rule = finding.rule
     failed = finding.verdict == "failed"
     trial = "   (on trial)" if rule.on_trial else ""
@@ -37,8 +40,13 @@ def block(paper: Paper, number: int, finding: Finding, document: Document, syste
     paper.labelled("margin", margin(finding, system))
     if finding.also_at:
         paper.labelled("also at", f"{labels(finding.also_at)} (the same)")
-    paper.labelled("why", one_line(rule.why))
+    if told is None:
+        paper.labelled("why", one_line(rule.why))
     paper.rows("sum", sum_rows(lines_of_finding(finding, system), paper.room(), finding.row.kind, document.path))
+    if told is not None:
+        paper.labelled(rule.caution.signal, one_line(rule.caution.text), *_SIGNALS[rule.caution.signal])
+        paper.labelled("as in", f"{told}: why, source, who decides and what is worth trying")
+        return
     paper.labelled("source", "; ".join(cited(citation) for citation in rule.sources))
     paper.labelled(rule.caution.signal, one_line(rule.caution.text), *_SIGNALS[rule.caution.signal])
     paper.labelled("who", one_line(rule.defer))
@@ -74,11 +82,11 @@ def cited(citation: Citation) -> str:
 
 
 def hint(remedy: RemedyHint) -> str:
-    """`a smaller diameter`, `wall leg up`."""
+    """`make diameter smaller`, `make wall leg: up`."""
     field = remedy.change.replace("_", " ")
     if remedy.go in ("smaller", "larger"):
-        return f"a {remedy.go} {field}"
-    return one_line(f"{field} {remedy.go}")
+        return f"make {field} {remedy.go}"
+    return one_line(f"make {field}: {remedy.go}")
 
 
 def sum_rows(whole: Sum, width: int, kind: str, path: str) -> list[str]:

@@ -26,8 +26,8 @@ def expression_line(
 ) -> Line | None:
     """The line of a rule's own expression. None where it is a single field or number, which `found` already says, or
     where it reads a list."""
-    node, quantities = _fold(expression.node, system)
-    if not isinstance(node, Binary | Unary | Call | Choice):
+    node, quantities = _fold(_taken(expression.node, names), system)
+    if not isinstance(node, Binary | Unary | Call):
         return None
     unit = unit_for(UNITS[finding.unit].dimension, system)
     if unit is None:
@@ -67,6 +67,19 @@ def _unit(name: str, finding: Finding) -> str:
     return CATALOGUE[finding.row.kind].by_name[name].unit
 
 
+def _taken(node: Node, names: Mapping[str, Value]) -> Node:
+    """The tree with each `test ? yes : no` gone the way it went: a reader wants the factor that was used."""
+    if isinstance(node, Choice):
+        return _taken(node.yes if compile_(node.test)(names) else node.no, names)
+    if isinstance(node, Binary):
+        return replace(node, left=_taken(node.left, names), right=_taken(node.right, names))
+    if isinstance(node, Unary):
+        return replace(node, operand=_taken(node.operand, names))
+    if isinstance(node, Call):
+        return replace(node, arguments=tuple(_taken(argument, names) for argument in node.arguments))
+    return node
+
+
 def _fold(node: Node, system: str) -> tuple[Node, dict[str, str]]:
     """The tree with each constant quantity (`1/16 * inch`) as one name, and what is printed for these names."""
     quantities: dict[str, str] = {}
@@ -88,8 +101,6 @@ def _fold(node: Node, system: str) -> tuple[Node, dict[str, str]]:
             return replace(node, left=fold(node.left), right=fold(node.right))
         if isinstance(node, Unary):
             return replace(node, operand=fold(node.operand))
-        if isinstance(node, Choice):
-            return replace(node, test=fold(node.test), yes=fold(node.yes), no=fold(node.no))
         if isinstance(node, Call):
             return replace(node, arguments=tuple(fold(argument) for argument in node.arguments))
         return node
@@ -104,8 +115,6 @@ def _has_unit(node: Node) -> bool:
         return _has_unit(node.left) or _has_unit(node.right)
     if isinstance(node, Unary):
         return _has_unit(node.operand)
-    if isinstance(node, Choice):
-        return any(_has_unit(part) for part in (node.test, node.yes, node.no))
     if isinstance(node, Call | Several):
         return any(_has_unit(part) for part in (node.arguments if isinstance(node, Call) else node.items))
     return False

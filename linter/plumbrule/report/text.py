@@ -36,6 +36,7 @@ def plan(examined: Examined, terms: Terms) -> str:
     _head(paper, examined, terms)
     broken = [finding for finding in inspection.findings if finding.verdict != "allowed"]
     number = 0
+    told: dict[str, int] = {}
     for part, positions in by_part([finding.row.part for finding in broken]).items():
         paper.blank()
         paper.line(f"{part_name(part)}: {len(positions)}", "bold")
@@ -44,7 +45,9 @@ def plan(examined: Examined, terms: Terms) -> str:
             if position != positions[0]:
                 paper.blank()
             number += 1
-            block(paper, number, broken[position], examined.document, examined.system)
+            finding = broken[position]
+            block(paper, number, finding, examined.document, examined.system, told.get(finding.rule.id))
+            told.setdefault(finding.rule.id, number)
     paper.blank()
     paper.rule()
     unseen(paper, examined)
