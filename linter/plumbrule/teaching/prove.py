@@ -113,7 +113,7 @@ def _measured(judgements: list[Judgement], file: ExampleFile) -> str:
     if file.measure is None:
         return ""
     wanted, _, _ = quantity(file.measure)
-    slack = max(_last_digit(file.measure) / 2, 1e-9 * abs(wanted))
+    slack = max(_last_digit(file.measure) / 2, 1e-9 * max(abs(wanted), 1.0))
     found = [judgement.measure for judgement in judgements if judgement.measure is not None]
     if any(abs(measure - wanted) <= slack * (1 + 1e-9) for measure in found):
         return ""
