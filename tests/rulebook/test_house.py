@@ -27,16 +27,17 @@ def refused(tmp_path, text):
 def test_without_a_house_the_rules_are_as_shipped():
     rulebook = load()
     assert rulebook.house == ""
-    assert rulebook.rule(EDGE).values()["factor"] == 1.5
+    assert rulebook.rule(EDGE).values()["plain_factor"] == 1.5
     assert load().digest == rulebook.digest
 
 
 def test_a_house_changes_settings_levels_and_trials_and_is_named(tmp_path):
     path = write(
-        tmp_path, f"settings:\n  {EDGE}: {{factor: 2}}\nlevels:\n  burrs-left: advisory\ntrial: [holes-too-close]\n"
+        tmp_path,
+        f"settings:\n  {EDGE}: {{plain_factor: 2}}\nlevels:\n  burrs-left: advisory\ntrial: [holes-too-close]\n",
     )
     rulebook = load(path)
-    assert rulebook.rule(EDGE).values()["factor"] == 2
+    assert rulebook.rule(EDGE).values()["plain_factor"] == 2
     assert rulebook.rule("burrs-left").level == "advisory"
     assert (rulebook.rule("holes-too-close").level, rulebook.rule("holes-too-close").on_trial) == ("advisory", True)
     assert rulebook.house == str(path)
@@ -46,21 +47,21 @@ def test_a_house_changes_settings_levels_and_trials_and_is_named(tmp_path):
 def test_every_mistake_of_a_house_is_told_at_its_line(tmp_path):
     said = refused(
         tmp_path,
-        f"settings:\n  {EDGE}: {{factor: 0.5, fctor: 2}}\n  hole-near-steel-egde: {{factor: 2}}\n"
+        f"settings:\n  {EDGE}: {{plain_factor: 0.5, plain_fctor: 2}}\n  hole-near-steel-egde: {{plain_factor: 2}}\n"
         f"levels:\n  burs-left: advisory\ntrial: [no-such-rule]\n",
     )
     text = "\n".join(said)
     assert len(said) == 5, text
     assert "house.yaml:2:" in said[0]
     assert "below the smallest" in said[0]
-    assert "Did you mean factor?" in text
+    assert "Did you mean plain_factor?" in text
     assert f"Did you mean {EDGE}?" in text
     assert "Did you mean burrs-left?" in text
     assert "No rule no-such-rule" in text
 
 
 def test_a_setting_keeps_its_kind_of_quantity(tmp_path):
-    (said,) = refused(tmp_path, f"settings:\n  {EDGE}: {{factor: 1/4 in}}\n")
+    (said,) = refused(tmp_path, f"settings:\n  {EDGE}: {{plain_factor: 1/4 in}}\n")
     assert "not the kind of quantity" in said
 
 

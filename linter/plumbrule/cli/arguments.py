@@ -120,9 +120,9 @@ def _rulebook(parser: Words) -> None:
     _rules(parser)
     _path(parser.add_argument("--check", type=Path, metavar="DIR", help="prove the rules in DIR on their own examples"))
     parser.add_argument(
-        "--compile", action="store_true", help="write the compiled form of the shipped rules and tables"
+        "--compile", action="store_true", help="write what is made from the shipped rules, tables and models"
     )
-    parser.add_argument("--verify", action="store_true", help="say whether that compiled form is up to date")
+    parser.add_argument("--verify", action="store_true", help="say whether what was made from them is up to date")
     _pretty(parser)
 
 

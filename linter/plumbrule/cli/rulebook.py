@@ -71,9 +71,10 @@ def _check(folder: Path) -> int:
 
 
 def _compiled(write: bool) -> int:
-    """Makes the compiled rules and tables, or says whether those that lie there are the ones that would be made."""
+    """Makes what is made from other files: compiled rules and tables, and the schemas of what people write. Or says
+    whether those that lie there are the ones that would be made."""
     from plumbrule.mechanics import table_files
-    from plumbrule.rulebook import compiled
+    from plumbrule.rulebook import compiled, publish
     from plumbrule.rulebook.read import read_rules, read_sources
 
     folder = shipped.folder("rules")
@@ -82,6 +83,7 @@ def _compiled(write: bool) -> int:
         folder / "tables" / table_files.COMPILED: table_files.compile_tables(),
         folder / compiled.NAME: compiled.compile_rules(folder, read_rules(folder, sources), sources),
     }
+    wanted |= {shipped.folder("schema") / name: text for name, text in publish.schemas().items()}
     stale = [path for path, text in wanted.items() if not path.is_file() or path.read_text(encoding="utf-8") != text]
     if write:
         for path in stale:
