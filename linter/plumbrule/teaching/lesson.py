@@ -7,6 +7,7 @@ from pathlib import Path
 from typing import Any
 
 from plumbrule import shipped
+from plumbrule.catalogue.rows import CATALOGUE
 from plumbrule.inspection.inspect import finding_of
 from plumbrule.inspection.types import Finding
 from plumbrule.reading.places import read_file
@@ -89,6 +90,9 @@ def _demands(paper: Paper, rule: Rule) -> None:
                 paper.line(f"{rule.measure.source}  must be {said}  {limit.source}", indent=3, hang=3)
     for setting in rule.settings.values():
         paper.line(f"{setting.name} is {setting.written}: {one_line(setting.says)}", indent=6, hang=3)
+    facts = CATALOGUE[rule.looks_at].by_name
+    for name in sorted(rule.reads()):
+        paper.line(f"{name}: {facts[name].says}", indent=6, hang=3)
 
 
 def _worked(paper: Paper, rule: Rule, example: ExampleFile, wanted: tuple[str, ...]) -> None:
