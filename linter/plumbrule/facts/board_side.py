@@ -42,7 +42,8 @@ def side_at(plan: Plan, support: Support, name: str, board: Board) -> Side:
 
 def sides(desk: Desk, plan: Plan, support: Support) -> list[Side]:
     """The edges of all boards on the support that lie at its wall. Raises Missing."""
-    desk.need(boards_on(support))
+    if not support.boards:
+        desk.need(boards_on(support))
     return [side_at(plan, support, name, board) for name, board in support.boards]
 
 
@@ -69,9 +70,10 @@ def relief(desk: Desk, side: Side) -> float:
     A sharp edge has its gap alone. Raises Missing.
     """
     edge = side.edge
+    desk.need(Input(edge.ease, f"{side.edge_at}/ease"))
     if edge.ease == "sharp":
         return desk.length(side.gap)
     half = None if edge.ease != "bullnose" or side.board.thickness is None else side.board.thickness / 2
     size = Input(edge.size if edge.size is not None else half, f"{side.edge_at}/size")
-    desk.need_all(side.gap, size)
+    desk.need_all(size, side.gap)
     return desk.length(side.gap) + desk.length(size)

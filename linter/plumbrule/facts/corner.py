@@ -124,6 +124,8 @@ def _from_corner(desk: Desk, support: Support, end: End) -> float:
 def _overlaps(desk: Desk, plan: Plan, support: Support, other: Support, end: End, cut: bool) -> Iterator[Worked]:
     met = corner_at(plan, support.wall_name, end)
     assert met is not None
+    # How it is cut is noted first: that is what a person would change.
+    desk.need(Input(_end_cut(support, end), f"{support.pointer}/ends/{end}"))
     theirs: End = "right" if end == "left" else "left"
     cuts = (_end_cut(support, end), _end_cut(other, theirs)) if cut else ("square", "square")
     if "coped" in cuts:
