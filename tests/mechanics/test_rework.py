@@ -17,7 +17,7 @@ from plumbrule.mechanics.worked import Worked
 from plumbrule.reading.units import UNITS
 
 # Modules whose functions return rows, words or numbers, not calculations.
-_PLAIN = {"given", "outside", "classify", "table_files", "table_rows", "tables", "worked"}
+_PLAIN = {"board_wood", "given", "outside", "classify", "table_files", "table_rows", "tables", "worked"}
 
 
 def public_calculations() -> set[str]:

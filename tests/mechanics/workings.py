@@ -6,6 +6,8 @@ from collections.abc import Callable, Iterator
 from dataclasses import fields, is_dataclass
 from typing import Any
 
+from board_workings import BOARD_CALLS
+
 from plumbrule.mechanics import (
     bearing_wood,
     blocking,
@@ -206,4 +208,5 @@ CALLS: dict[str, Callable[[], Any]] = {
     "wood_screw_rule_hole": lambda: clearance.wood_screw_rule_hole(8),
     "gauge_diameter": lambda: clearance.gauge_diameter(10),
     "hole_after_coat": lambda: clearance.hole_after_coat(7.14, 0.1),
+    **BOARD_CALLS,
 }
