@@ -35,7 +35,7 @@ def _beside_walls(desk: Desk, fastening: Fastening, plan: Plan) -> None:
         return
 
     def room() -> float:
-        desk.need_all(fastening.drilling.on_wall)
+        desk.need_all(Input(True, fastening.drilling.pointer), fastening.drilling.on_wall)
         here = desk.length(fastening.drilling.on_wall)
         rooms = []
         for end, pointer, assumed in ends:

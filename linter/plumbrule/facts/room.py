@@ -57,7 +57,8 @@ def wall_row(name: str, wall: Wall, supports: Iterable[Support], steps: Mapping[
     desk.get("lining_layers", lining_layers)
     desk.set("holds_steel", bool(on_it), *(support.pointer for support in on_it))
     desk.get("carries_people", lambda: any_people(desk, on_it))
-    desk.get("lining_cut", lambda: any(desk.word(one.lining_behind) != "left in place" for one in on_it))
+    opened = [one.lining_behind for one in on_it if one.lining_behind.value != "left in place"]
+    desk.set("lining_cut", bool(opened), *(one.pointer for one in opened or [one.lining_behind for one in on_it]))
     desk.get("proof_loaded", lambda: _proof_loaded(desk, on_it, steps))
     found_by = framing.found_by if framing else ()
     desk.set("ways_found", float(len(set(found_by))), f"{here}/framing/found_by")

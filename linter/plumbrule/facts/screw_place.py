@@ -37,6 +37,7 @@ def work_place_in_stud(desk: Desk, fastening: Fastening) -> None:
         require_wood_framing(desk, name, wall)
 
     def off_centre() -> float:
+        desk.need(Input(True, fastening.drilling.pointer))
         wooden()
         stud = _stud(fastening)
         desk.need_all(fastening.drilling.on_wall, *(Input(stud.centre, pointer) for pointer in stud.pointers))

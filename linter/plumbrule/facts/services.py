@@ -37,7 +37,7 @@ def _to_run(desk: Desk, fastening: Fastening, here: str, run: Run) -> float:
     """Distance in mm. A run beside a stud is fixed to one of its sides, nobody says which: from anywhere in the width
     of the stud the way to it counts as nothing."""
     wall, name = fastening.support.wall, fastening.support.wall_name
-    desk.need_all(fastening.drilling.on_wall, fastening.height)
+    desk.need_all(Input(True, fastening.drilling.pointer), fastening.drilling.on_wall, fastening.height)
     across, up = desk.length(fastening.drilling.on_wall), desk.length(fastening.height)
     if run.height is not None or run.left is not None or run.right is not None:
         level, left, right = (Input(getattr(run, key), f"{here}/{key}") for key in ("height", "left", "right"))
