@@ -5,7 +5,7 @@ from __future__ import annotations
 import importlib
 import inspect
 import pkgutil
-from typing import get_type_hints
+from typing import Literal, get_origin, get_type_hints
 
 import pytest
 from workings import CALLS, worked_values
@@ -16,8 +16,20 @@ from plumbrule.mechanics.given import si
 from plumbrule.mechanics.worked import Worked
 from plumbrule.reading.units import UNITS
 
-# Modules whose functions return rows, words or numbers, not calculations.
-_PLAIN = {"board_wood", "given", "outside", "classify", "table_files", "table_rows", "tables", "worked"}
+# Modules whose functions return rows, words or numbers, not calculations; the lines of `beam_loads` stand as steps
+# under `continuous_beam`.
+_PLAIN = {
+    "board_wood",
+    "given",
+    "outside",
+    "classify",
+    "table_files",
+    "table_rows",
+    "tables",
+    "worked",
+    "beam_loads",
+    "spring_beam",
+}
 
 
 def public_calculations() -> set[str]:
@@ -28,7 +40,8 @@ def public_calculations() -> set[str]:
         part = importlib.import_module(f"plumbrule.mechanics.{module.name}")
         for name, function in inspect.getmembers(part, inspect.isfunction):
             answers = get_type_hints(function).get("return")
-            if function.__module__ == part.__name__ and not name.startswith("_") and answers not in (bool, float):
+            plain = answers in (bool, float, str) or get_origin(answers) is Literal
+            if function.__module__ == part.__name__ and not name.startswith("_") and not plain:
                 found.add(name)
     return found
 

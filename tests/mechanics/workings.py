@@ -7,6 +7,7 @@ from dataclasses import fields, is_dataclass
 from typing import Any
 
 from board_workings import BOARD_CALLS
+from load_workings import LOAD_CALLS
 
 from plumbrule.mechanics import (
     bearing_wood,
@@ -209,4 +210,5 @@ CALLS: dict[str, Callable[[], Any]] = {
     "gauge_diameter": lambda: clearance.gauge_diameter(10),
     "hole_after_coat": lambda: clearance.hole_after_coat(7.14, 0.1),
     **BOARD_CALLS,
+    **LOAD_CALLS,
 }
