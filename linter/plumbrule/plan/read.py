@@ -27,7 +27,9 @@ def read_plan(document: Document) -> Plan:
     there are none, those of names and measures that do not fit together."""
     _this_version(document)
     model = take(PlanFile, document)
-    waiting = _to_measure(document.value, "") if MEASURE_ON_SITE in document.text else []
+    template = model.record is not None and model.record.status == "template"
+    # The values of a patched document need not stand in its text.
+    waiting = _to_measure(document.value, "") if template or MEASURE_ON_SITE in document.text else []
     plan = Plan(document, model, tuple(waiting))
     complaints = Complaints(document)
     with suppress(Enough):
