@@ -139,8 +139,8 @@ def _overlaps(desk: Desk, plan: Plan, support: Support, other: Support, end: End
                 continue
             if min(own.top, their.top) - max(own.bottom, their.bottom) <= _TOUCH:
                 continue
-            clear = mechanics.clear_of(their.depth, own.back, own.depth, angle)
-            they_clear = mechanics.clear_of(own.depth, their.back, their.depth, angle)
+            clear = mechanics.clear_of(their.depth, their_end, own.back, own.depth, angle)
+            they_clear = mechanics.clear_of(own.depth, own_end, their.back, their.depth, angle)
             if si(clear) - own_end > _TOUCH and si(they_clear) - their_end > _TOUCH:
                 yield mechanics.run_into(clear, own_end)
 

@@ -50,21 +50,28 @@ def mitre_runs_out(leg: Given, corner: Given) -> Worked:
     )  # fmt: skip
 
 
-def clear_of(other_depth: Given, own_back: Given, own_depth: Given, corner: Given) -> Worked:
+def clear_of(other_depth: Given, other_from_corner: Given, own_back: Given, own_depth: Given, corner: Given) -> Worked:
     """How far from the corner a piece must end to clear another round it, mm.
 
-    `other_depth` is how far the other stands out from its own wall; `own_back` and `own_depth` where this piece
-    begins and ends across its wall. At a square corner this is `other_depth`; at a sharper one the toe comes nearer
-    to the other wall than the heel does, at a blunter one the heel does.
+    `other_depth` is how far the other stands out from its own wall and `other_from_corner` where it ends along it;
+    `own_back` and `own_depth` are where this piece begins and ends across its wall. At a square corner this is
+    `other_depth`. At a sharper one the toe of this piece comes to the other's face first; at a blunter one the heel
+    does, unless the other's end leans out of the way before.
     """
     angle = _angle(corner)
     back, depth = finite("y_0", own_back), finite("y_1", own_depth)
-    value = (finite("d_o", other_depth) + max(back * cos(angle), depth * cos(angle))) / sin(angle)
+    other, end = finite("d_o", other_depth), finite("c_o", other_from_corner)
+    value = (other + max(back * cos(angle), depth * cos(angle))) / sin(angle)
+    formula = "(d_o + max(y_0 * cos(th), y_1 * cos(th))) / sin(th)"
+    numbers = [number("d_o", other_depth, "mm"), number("y_0", own_back, "mm"), number("y_1", own_depth, "mm"),
+               number("th", corner, "°")]  # fmt: skip
+    if si(corner) > 90:
+        value = min(value, end * cos(angle) + other * sin(angle))
+        formula = f"min({formula}, c_o * cos(th) + d_o * sin(th))"
+        numbers.append(number("c_o", other_from_corner, "mm"))
     return Worked(
-        "c_0", "where this piece must end to clear the other", "(d_o + max(y_0 * cos(th), y_1 * cos(th))) / sin(th)",
-        (number("d_o", other_depth, "mm"), number("y_0", own_back, "mm"), number("y_1", own_depth, "mm"),
-         number("th", corner, "°")),
-        value, "mm", "geometry", steps=steps(other_depth, own_back, own_depth),
+        "c_0", "where this piece must end to clear the other", formula, tuple(numbers), value, "mm", "geometry",
+        steps=steps(other_depth, other_from_corner, own_back, own_depth),
     )  # fmt: skip
 
 
