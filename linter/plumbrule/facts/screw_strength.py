@@ -9,17 +9,14 @@ from plumbrule.facts.desk import Desk, Input, Missing
 from plumbrule.facts.fastening import Fastening, published
 from plumbrule.facts.reference import tables
 from plumbrule.facts.room import framing_kind
-from plumbrule.facts.screw_lengths import thread
 from plumbrule.facts.wood import cleat_gravity, require_wood_framing
 from plumbrule.mechanics import classify, head, withdrawal
 from plumbrule.mechanics.bearing_wood import steel_bearing_of, wood_bearing
 from plumbrule.mechanics.factors import loaded_edge
-from plumbrule.mechanics.given import si
 from plumbrule.mechanics.lateral import side_strength
 from plumbrule.mechanics.lining import require_gap
-from plumbrule.mechanics.one_screw import screw_withdrawal
 from plumbrule.mechanics.outside import INSIDE, outside
-from plumbrule.mechanics.screw_length import bearing_length, require_penetration, tip_length
+from plumbrule.mechanics.screw_length import bearing_length, require_penetration
 from plumbrule.mechanics.table_rows import Fastener, Steel
 from plumbrule.mechanics.worked import OutsideRulebook, Worked
 from plumbrule.plan.supports import Cleat
@@ -77,7 +74,7 @@ def _outside(desk: Desk, fastening: Fastening) -> str:
             classify.screw_kind_word(kind), classify.size_word(tables(), kind, desk.number("diameter"))
         ),
         lambda: classify.wood_word(desk.number("specific_gravity")),
-        lambda: classify.bite_word(kind, *desk.numbers("diameter", "bite"), si(_tip(published(desk)))),
+        lambda: classify.bite_word(kind, *desk.numbers("diameter", "bite", "tip")),
         lambda: classify.gap_word(*desk.numbers("gap", "bite")),
         covered,
         at_edge,
@@ -113,8 +110,8 @@ def _side(desk: Desk, fastening: Fastening, cleat: Cleat | None) -> Worked:
     support = fastening.support
     require_wood_framing(desk, support.wall_name, support.wall)
     row = published(desk)
-    bite, gap, side, gravity = desk.numbers("bite", "gap", "steel", "specific_gravity")
-    require_penetration(row.kind, row.diameter, bite, _tip(row))
+    bite, tip, gap, side, gravity = desk.numbers("bite", "tip", "gap", "steel", "specific_gravity")
+    require_penetration(row.kind, row.diameter, bite, tip)
     packed = support.lining_behind.value == "packed solid"
     held = min(gravity, _packing(desk, fastening)) if packed else gravity
     grain = ACROSS if fastening.wood.into == "block" else ALONG
@@ -126,35 +123,35 @@ def _side(desk: Desk, fastening: Fastening, cleat: Cleat | None) -> Worked:
         (edge,) = desk.numbers("loaded_edge_distance")
         loaded_edge(row.diameter, max(edge, 0.0), ACROSS)
     if cleat is None:
-        return _through_steel(row, _steel(desk, fastening), side, bite, gap, held, grain)
+        return _through_steel(row, _steel(desk, fastening), side, bite, tip, gap, held, grain)
     desk.need_all(fastening.drilling.y)
     # The screw presses up against the cleat's wood as the cleat is pressed down.
     loaded_edge(row.diameter, desk.length(fastening.drilling.y), ACROSS)
     species = Input(cleat.species, f"{support.pointer}/species")
-    return _through_wood(row, cleat_gravity(desk, species), side, bite, gap, held, grain)
+    return _through_wood(row, cleat_gravity(desk, species), side, bite, tip, gap, held, grain)
 
 
 @lru_cache(maxsize=512)
 def _through_steel(
-    row: Fastener, steel: Steel, side: float, bite: float, gap: float, gravity: float, grain: float
+    row: Fastener, steel: Steel, side: float, bite: float, tip: float, gap: float, gravity: float, grain: float
 ) -> Worked:
     return side_strength(
         diameter=row.diameter, root_diameter=row.root_diameter, bending_yield=row.bending_yield,
         main_bearing=wood_bearing(gravity, row.diameter, grain), side_bearing=steel_bearing_of(steel),
-        main_length=bearing_length(bite, _tip(row)), side_length=side, gap=require_gap(gap, bite), grain_angle=grain,
+        main_length=bearing_length(bite, tip), side_length=side, gap=require_gap(gap, bite), grain_angle=grain,
     ).worked  # fmt: skip
 
 
 @lru_cache(maxsize=512)
 def _through_wood(
-    row: Fastener, side_gravity: float, side: float, bite: float, gap: float, gravity: float, grain: float
+    row: Fastener, side_gravity: float, side: float, bite: float, tip: float, gap: float, gravity: float, grain: float
 ) -> Worked:
     """A cleat's grain lies level, so a weight always loads it across: the larger angle counts for both woods."""
     return side_strength(
         diameter=row.diameter, root_diameter=row.root_diameter, bending_yield=row.bending_yield,
         main_bearing=wood_bearing(gravity, row.diameter, grain),
         side_bearing=wood_bearing(side_gravity, row.diameter, ACROSS),
-        main_length=bearing_length(bite, _tip(row)), side_length=side, gap=require_gap(gap, bite), grain_angle=ACROSS,
+        main_length=bearing_length(bite, tip), side_length=side, gap=require_gap(gap, bite), grain_angle=ACROSS,
     ).worked  # fmt: skip
 
 
@@ -162,16 +159,14 @@ def _withdrawal(desk: Desk, fastening: Fastening) -> Worked:
     row = published(desk)
     if fastening.in_wall:
         require_wood_framing(desk, fastening.support.wall_name, fastening.support.wall)
-    length = thread(desk, fastening)
-    bite, gravity = desk.numbers("bite", "specific_gravity")
-    if bite <= 0:
-        raise outside("short bite")
-    return _pulled(row, gravity, bite, length)
+    bite, tip, gravity, held = desk.numbers("bite", "tip", "specific_gravity", "thread_in_wood")
+    require_penetration(row.kind, row.diameter, bite, tip)
+    return _pulled(row, gravity, held)
 
 
 @lru_cache(maxsize=512)
-def _pulled(row: Fastener, gravity: float, bite: float, length: float) -> Worked:
-    return screw_withdrawal(row, gravity=gravity, penetration=bite, thread=length)
+def _pulled(row: Fastener, gravity: float, held: float) -> Worked:
+    return withdrawal.withdrawal(row.kind, gravity, row.diameter, held)
 
 
 def _pull_over(desk: Desk, fastening: Fastening, cleat: Cleat | None) -> Worked:
@@ -204,7 +199,3 @@ def _packing(desk: Desk, fastening: Fastening) -> float:
     behind = fastening.support.lining_behind
     desk.need(Input("packed solid", behind.pointer, _PACKING))
     return tables().framing("unknown").gravity
-
-
-def _tip(row: Fastener) -> Worked:
-    return tip_length(row)
