@@ -81,8 +81,8 @@ BOARD_CALLS: dict[str, Callable[[], Any]] = {
         1112.0, board_bearing.tip_bearing_area(0.0, 44.45)
     ),
     "bearing_left": lambda: board_bearing.bearing_left(50.8, 3.2, 1.6),
-    "twisting_width": lambda: [crack.twisting_width(381.0, 150.0, depth, 44.0) for depth in (10.0, 30.0)],
-    "twist_share": lambda: [crack.twist_share(depth, 44.0) for depth in (0.0, 10.0, 44.0)],
+    "twist_share": lambda: [crack.twist_share(depth, 44.0) for depth in (0.0, 10.0, 22.0)],
+    "cut_front_drop": lambda: crack.cut_front_drop(1112.0, 2463.8, stiffness.board_modulus(ASH), 924.0, 150.0, 44.45),
     "fill_credit": lambda: [crack.fill_credit(fill) for fill in crack._FILLS],  # type: ignore[arg-type]
     "screw_to_crack": lambda: [crack.screw_to_crack(x, 60.0, 100.0, 400.0, 90.0) for x in (20.0, 250.0, 460.0)],
     "cantilever_across_moment": lambda: across_grain.cantilever_across_moment(1112.0, 336.3, 774.7),

@@ -46,7 +46,8 @@ REFUSED: dict[str, Callable[[], object]] = {
     "board in the gap": lambda: board_bearing.bearing_left(25.0, 20.0, 5.0),
     "nothing to bear on": lambda: board_bearing.board_bearing_stress(100.0, 0.0),
     "crack deeper than the board": lambda: crack.cuts_through(45.0, 44.0),
-    "crack off the board": lambda: crack.twisting_width(300.0, 300.0, 10.0, 44.0),
+    "parted board that twists": lambda: crack.twist_share(30.0, 44.0),
+    "crack along the front edge": lambda: crack.cut_front_drop(1112.0, 900.0, 12000.0, 900.0, 0.0, 44.0),
     "crack the wrong way round": lambda: crack.screw_to_crack(0.0, 0.0, 50.0, 40.0, 0.0),
     "fill nobody listed": lambda: crack.fill_credit("chewing gum"),  # type: ignore[arg-type]
     "load on no length": lambda: across_grain.cantilever_across_moment(100.0, 100.0, 0.0),

@@ -10,7 +10,6 @@ from plumbrule.mechanics.worked import NotPossible, Number, Worked
 
 Fill = Literal["none", "epoxy", "wood patch", "butterfly key"]
 
-_HALF = "a crack deeper than half the board counts as through; common practice"
 _TIE = 1e-9
 _FILLS: dict[str, str] = {
     "none": "nothing is in the crack",
@@ -26,36 +25,45 @@ def cuts_through(depth: Given, thickness: Given) -> bool:
     return deep > board / 2 * (1 + _TIE)
 
 
-def twisting_width(width: Given, to_crack: Given, depth: Given, thickness: Given) -> Worked:
-    """Width in mm of the piece that twists as one: the whole board, or the part in front of a crack that parts it.
-    Raises NotPossible when the crack lies off the board."""
-    board, front = positive("the board's width", width), positive("the way to the crack", to_crack)
-    if front >= board:
-        raise NotPossible(f"a crack {front:g} mm from the front edge is off a board of {board:g} mm")
-    if not cuts_through(depth, thickness):
-        return Worked(
-            "b_t", "width that twists as one, the crack shallow", "b", (number("b", width, "mm"),), board, "mm", _HALF,
-            steps=steps(width),
-        )  # fmt: skip
+def twist_share(depth: Given, thickness: Given) -> Worked:
+    """What a crack leaves of the shear modulus in twist: 1 without one, 0.5 for a crack up to half the thickness, mm.
+
+    The shear strength along the grain is not lowered again, since half of it is lost to checks already. Raises
+    NotPossible for a deeper crack: it parts the board, which then does not twist as one (`cut_front_drop`).
+    """
+    deep, board = _checked(depth, thickness)
+    if cuts_through(depth, thickness):
+        raise NotPossible(f"a crack of {deep:g} mm parts a board of {board:g} mm, so it does not twist as one")
+    value = 0.5 if deep else 1.0
     return Worked(
-        "b_t", "width that twists as one, up to the crack", "y_c", (number("y_c", to_crack, "mm"),), front, "mm",
-        _HALF, steps=steps(to_crack),
+        "k_G", f"part of the twist stiffness left: {'a shallow crack' if deep else 'no crack'}", "k_G",
+        (Number("k_G", value, ""),), value, "", "common practice", steps=steps(depth, thickness),
     )  # fmt: skip
 
 
-def twist_share(depth: Given, thickness: Given) -> Worked:
-    """What a crack leaves of the shear modulus in twist: 1 without one, 0.5 for a crack up to half the thickness.
+def cut_front_drop(
+    force: Given, span: Given, modulus: Given, shear_modulus: Given, to_crack: Given, thickness: Given
+) -> Worked:
+    """Front-edge drop in mm under `force` N at midspan of a board that a crack parts for its whole length.
 
-    A deeper one parts the board, and the share then belongs to the front piece, which is whole: 1. The shear strength
-    along the grain is not lowered again, since half of it is lost to checks already.
+    What lies in front of the crack, `to_crack` mm wide, hangs on the back no more: it is a beam between the returns,
+    P L³/(48 E I), and turns under a load on its edge, held at its ends. Its shear modulus, MPa, is taken at half, so
+    that a parted board never drops less than one with a shallow crack. `span`, `thickness` mm, `modulus` MPa. Under a
+    spread load take `simple_span.even_sag` with the load and section of the whole width: nothing holds the back.
     """
-    deep, _ = _checked(depth, thickness)
-    shallow = deep > 0 and not cuts_through(depth, thickness)
-    value = 0.5 if shallow else 1.0
-    words = "a shallow crack" if shallow else "no crack in the piece that twists"
+    p, length = not_negative("the load", force), positive("the span", span)
+    e, g = positive("the modulus", modulus), positive("the shear modulus", shear_modulus)
+    front, t = positive("the wood in front of the crack", to_crack), positive("the board's thickness", thickness)
+    numbers = (
+        number("P", force, "N"), number("L", span, "mm"), number("E", modulus, "MPa"),
+        number("G", shear_modulus, "MPa"), number("y_c", to_crack, "mm"), number("t", thickness, "mm"),
+    )  # fmt: skip
+    value = p * length**3 / (4 * e * front * t**3) + 3 * p * front * length / (8 * g * t**3)
     return Worked(
-        "k_G", f"part of the twist stiffness left: {words}", "k_G", (Number("k_G", value, ""),), value, "",
-        "common practice", steps=steps(depth, thickness),
+        "w_c", "front drop of the piece before the crack",
+        "P * L^3 / (4 * E * y_c * t^3) + 3 * P * y_c * L / (8 * G * t^3)", numbers, value, "mm",
+        "beam and twist of a free piece; derived here",
+        steps=steps(force, span, modulus, shear_modulus, to_crack, thickness),
     )  # fmt: skip
 
 
