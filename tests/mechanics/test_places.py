@@ -229,8 +229,8 @@ def test_a_mitre_at_a_square_corner() -> None:
 
 
 def test_two_angles_at_a_square_corner_must_differ_by_the_leg() -> None:
-    clear = corner.clear_of(50.8, 0.0, 50.8, 90)
+    clear = corner.clear_of(50.8, 6.0, 0.0, 50.8, 90)
     assert clear.value == pytest.approx(50.8)
     assert corner.run_into(clear, 0.0).value == pytest.approx(50.8)
     assert corner.run_into(clear, 60.0).value < 0
-    assert corner.clear_of(50.8, 0.0, 50.8, 80).value > clear.value
+    assert corner.clear_of(50.8, 6.0, 0.0, 50.8, 80).value > clear.value

@@ -203,7 +203,7 @@ CALLS: dict[str, Callable[[], Any]] = {
     "to_inside_mitre": lambda: corner.to_inside_mitre(30.0, 25.0, 88.0),
     "to_outside_mitre": lambda: corner.to_outside_mitre(30.0, 25.0, 50.8, 92.0),
     "mitre_runs_out": lambda: corner.mitre_runs_out(50.8, 92.0),
-    "clear_of": lambda: [corner.clear_of(50.8, 0.0, 50.8, angle) for angle in (80.0, 90.0, 135.0)],
+    "clear_of": lambda: [corner.clear_of(50.8, 6.0, 0.0, 50.8, angle) for angle in (80.0, 90.0, 135.0)],
     "run_into": lambda: corner.run_into(50.8, 20.0),
     "clearance_hole": lambda: clearance.clearance_hole(TABLES.clearance(6.35), "close"),  # type: ignore[arg-type]
     "wood_screw_rule_hole": lambda: clearance.wood_screw_rule_hole(8),
