@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from math import sqrt
+from math import dist, sqrt
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from steel_rows import ON_SITE, TEMPLATE, hole_of, inches
+from steel_rows import ON_SITE, TEMPLATE, hole_of, inches, plan_of
 
+from plumbrule.facts.hole import hole_rows
+from plumbrule.facts.supports import supports
 from plumbrule.reading.units import to_si
 
 SEAT = ("alcove-seat", "seat-back")
@@ -123,20 +125,17 @@ def test_heads_outside_the_heel_have_room_to_the_back_of_the_angle():
 
 
 def test_a_cleat_has_no_heel_and_is_measured_to_its_nearer_edge():
-    plan = "cleat-shelf"
-    rows = [row for row in _all(plan) if row.values["support"] == "cleat" and row.values["leg"] == "wall"]
+    plan = plan_of("cleat-shelf")
+    found = supports(plan)
+    rows = [row for row in hole_rows(plan, found) if row.values["support"] == "cleat"]
     assert rows
     assert all("heel_room" not in row.values and "deburr" not in row.values for row in rows)
-
-
-def _all(plan):
-    from steel_rows import plan_of
-
-    from plumbrule.facts.hole import hole_rows
-    from plumbrule.facts.supports import supports
-
-    made = plan_of(plan)
-    return hole_rows(made, supports(made))
+    for support in found:
+        for drilling in support.drillings:
+            row = next(one for one in rows if one.part == support.pointer and one.label == drilling.label)
+            size = support.wall_leg_size if drilling.leg == "wall" else support.seat_leg_size
+            nearer = min(drilling.y.value, size.value - drilling.y.value)
+            assert row.values["edge_distance"] == pytest.approx(nearer - drilling.holes.drilled_within.value)
 
 
 # The head
@@ -376,3 +375,25 @@ def test_a_wider_hole_never_bears_better(one, other):
     rows = [hole_of(*SEAT, "W1", {"/holes/lag-pair/diameter": f"{n}/64 in"}).values for n in (low, high)]
     assert rows[0]["ring_worst"] >= rows[1]["ring_worst"]
     assert rows[0]["tear_out_strength"] >= rows[1]["tear_out_strength"]
+
+
+@settings(max_examples=30)
+@given(
+    st.lists(st.integers(min_value=20, max_value=900), min_size=1, max_size=6),
+    st.lists(st.integers(min_value=12, max_value=240), min_size=1, max_size=4),
+)
+def test_the_nearest_hole_is_the_one_that_measuring_each_against_each_finds(marks, rows):
+    changes = {
+        "/brackets/shelf-bracket/width": "920 mm",
+        "/brackets/shelf-bracket/from_left": ["1200 mm"],
+        "/brackets/shelf-bracket/wall_holes/from_left": [f"{mark} mm" for mark in marks],
+        "/holes/upright/from_heel": [f"{row} mm" for row in rows],
+    }
+    plan = plan_of("bracket-shelf", changes, ("/brackets/shelf-bracket/at",))
+    holes = [row for row in hole_rows(plan, supports(plan)) if row.values["leg"] == "wall"]
+    places = [(mark, row) for row in rows for mark in marks]
+    assert len(holes) == len(places)
+    for number, (hole, (x, y)) in enumerate(zip(holes, places, strict=True)):
+        others = [dist((x, y), place) for other, place in enumerate(places) if other != number]
+        assert hole.values["neighbours"] == len(others)
+        assert hole.values.get("pitch") == (pytest.approx(min(others)) if others else None)

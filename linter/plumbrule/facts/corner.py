@@ -69,7 +69,8 @@ def runs_into(
     found: list[Worked] = []
     for end in ends:
         for other in round_corner(plan, support, supports, end):
-            found.extend(_overlaps(desk, plan, support, other, end, cut))
+            if not _far_above_or_below(support, other):
+                found.extend(_overlaps(desk, plan, support, other, end, cut))
     return max(found, key=si, default=None)
 
 
@@ -143,6 +144,19 @@ def _overlaps(desk: Desk, plan: Plan, support: Support, other: Support, end: End
             they_clear = mechanics.clear_of(own.depth, own_end, their.back, their.depth, angle)
             if si(clear) - own_end > _TOUCH and si(they_clear) - their_end > _TOUCH:
                 yield mechanics.run_into(clear, own_end)
+
+
+def _far_above_or_below(support: Support, other: Support) -> bool:
+    """Whether two pieces are known to lie so far apart in height that nothing else about them matters."""
+    reach = 0.0
+    heights = []
+    for piece in (support, other):
+        for size in (piece.wall_leg_size, piece.thickness, piece.bears_at):
+            if not isinstance(size.value, int | float):
+                return False
+            reach += 0.0 if size is piece.bears_at else float(size.value)
+        heights.append(float(str(piece.bears_at.value)))
+    return abs(heights[0] - heights[1]) > reach
 
 
 def _plates(desk: Desk, support: Support) -> tuple[Plate, ...]:

@@ -5,11 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from plumbrule.facts.desk import Desk, Input
-from plumbrule.mechanics.clearance import gauge_diameter
-from plumbrule.mechanics.given import si
+from plumbrule.facts.fastening import diameter
 from plumbrule.plan.plan_file import Plan
 from plumbrule.plan.resolve import Holes
-from plumbrule.plan.screws import Screw
 
 # Heads that are meant to be let in, so that they sit in a cone.
 LET_IN = ("flat", "oval", "bugle", "trim")
@@ -31,13 +29,6 @@ class ScrewHead:
     washer_thickness: Input
 
 
-def screw_diameter(screw: Screw, pointer: str) -> Input:
-    """Nominal diameter in mm of the screw at `pointer`, by its number or as measured."""
-    if screw.size is not None:
-        return Input(si(gauge_diameter(screw.size)), f"{pointer}/size")
-    return Input(screw.diameter, f"{pointer}/diameter")
-
-
 def head_of(plan: Plan, holes: Holes) -> ScrewHead:
     """The head of the screw that goes into a group of holes. Requires that the screw exists."""
     name = holes.screw.value
@@ -47,7 +38,7 @@ def head_of(plan: Plan, holes: Holes) -> ScrewHead:
     # Without a head there is one thing to fill in: the head, not each of its keys.
     at = f"{here}/head/{{}}" if head is not None else f"{here}/head"
     return ScrewHead(
-        diameter=screw_diameter(screw, here),
+        diameter=diameter(screw, here),
         style=Input(head and head.style, at.format("style")),
         head_diameter=Input(head and head.diameter, at.format("diameter")),
         head_angle=Input(head and head.angle, at.format("angle")),

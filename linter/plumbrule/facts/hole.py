@@ -10,6 +10,7 @@ from plumbrule.catalogue.rows_steel import HOLE
 from plumbrule.facts.board_side import faces_board, gap_at_leg
 from plumbrule.facts.corner import ENDS, to_end
 from plumbrule.facts.desk import Desk, Input
+from plumbrule.facts.grid import Grid, grid
 from plumbrule.facts.head import LET_IN, ScrewHead, bears_with, head_of, lies_with
 from plumbrule.facts.reference import tables
 from plumbrule.facts.supports import Drilling, Support, boards_on, leg_size, through
@@ -23,17 +24,23 @@ _TIE = 1e-6
 
 def hole_rows(plan: Plan, supports: Sequence[Support]) -> tuple[Row, ...]:
     """One row a hole, support by support, as they are drilled from left to right."""
-    return tuple(
-        _Hole(plan, supports, support, drilling).row() for support in supports for drilling in support.drillings
-    )
+    rows: list[Row] = []
+    for support in supports:
+        grids = {leg: grid([one for one in support.drillings if one.leg == leg]) for leg in ("wall", "seat")}
+        rows.extend(
+            _Hole(plan, supports, support, drilling, grids[drilling.leg]).row() for drilling in support.drillings
+        )
+    return tuple(rows)
 
 
 class _Hole:
     """One hole being worked out."""
 
-    def __init__(self, plan: Plan, supports: Sequence[Support], support: Support, drilling: Drilling) -> None:
+    def __init__(
+        self, plan: Plan, supports: Sequence[Support], support: Support, drilling: Drilling, leg_grid: Grid
+    ) -> None:
         self._plan, self._supports = plan, supports
-        self._support, self._drilling = support, drilling
+        self._support, self._drilling, self._grid = support, drilling, leg_grid
         self._head = head_of(plan, drilling.holes)
         self._desk = Desk(HOLE, drilling.pointer, support.pointer, drilling.label)
         drilled = drilling.holes.drilled_within
@@ -92,10 +99,9 @@ class _Hole:
 
         desk.get("end_distance", end_distance)
         desk.get("end_cut", lambda: (desk.number("end_distance"), ends[1])[1])
-        neighbours = [other for other in support.drillings if other.leg == drilling.leg and other is not drilling]
-        desk.set("neighbours", float(len(neighbours)), drilling.pointer)
-        if neighbours:
-            desk.get("pitch", lambda: self._pitch(neighbours))
+        desk.set("neighbours", float(self._grid.holes - 1), drilling.pointer)
+        if self._grid.holes > 1:
+            desk.get("pitch", self._pitch)
         if support.kind != "cleat":
             desk.get("heel_room", self._heel_room)
 
@@ -150,24 +156,20 @@ class _Hole:
     def _worst(self, drawn: Given) -> Worked:
         return hole.worst_distance(drawn, self._desk.length(self._drilled))
 
-    def _pitch(self, neighbours: Sequence[Drilling]) -> float:
+    def _pitch(self) -> float:
         """Centre to centre to the nearest, mm; between slots from the centres of the ends that lie nearest."""
-        desk, own = self._desk, self._drilling
+        desk, own, leg_grid = self._desk, self._drilling, self._grid
         along, across = self._reach()
-        desk.need_all(*(place for hole in (own, *neighbours) for place in (hole.x, hole.y) if place.value is None))
-        apart = [
-            (
-                max(abs(_mm(own.x) - _mm(other.x)) - 2 * along, 0.0),
-                max(abs(_mm(own.y) - _mm(other.y)) - 2 * across, 0.0),
-            )
-            for other in neighbours
-        ]
-        nearest, (over, up) = min(enumerate(apart), key=lambda found: found[1][0] ** 2 + found[1][1] ** 2)
-        other = neighbours[nearest]
-        # The way in which they lie apart is noted first: there a person would move one of them.
-        places = (own.y, other.y, own.x, other.x) if up > over else (own.x, other.x, own.y, other.y)
-        desk.need_all(*places)
-        return float((over**2 + up**2) ** 0.5)
+        desk.need_all(*leg_grid.wanting)
+        found: list[tuple[float, Input, Input]] = []
+        # The way in which they lie apart is noted: there a person would move one of them.
+        if mark := leg_grid.next_mark(_mm(own.x)):
+            found.append((max(mark[0] - 2 * along, 0.0), own.x, mark[1]))
+        if row := leg_grid.next_row(_mm(own.y)):
+            found.append((max(row[0] - 2 * across, 0.0), own.y, row[1]))
+        apart, here, there = min(found, key=lambda one: one[0])
+        desk.need_all(here, there)
+        return apart
 
     def _heel_room(self) -> Worked:
         """On the inside of the heel the fillet begins at t + r. The seat screws of an angle whose wall leg points up
