@@ -31,7 +31,7 @@ _SCATTER: dict[str, float] = {"bending": 0.16, "shear": 0.14, "tension across": 
 # What drying to 15 % is allowed to add to the green average. Nothing is published for tension across the grain.
 _GAIN: dict[str, float] = {"bending": 1.35, "shear": 1.13, "bearing": 1.5}
 # Kept below 1 for all but bending: checks undo what drying adds, and bending alone shows it in whole boards.
-_MOST: dict[str, float] = {"bending": 1.0, "shear": 0.67, "bearing": 0.67, "tension across": 0.67}
+_MOST: dict[str, float] = {"bending": 1.0, "shear": 0.67, "bearing": 0.67}
 # Where no green value is printed: not above the lowest of all species of the table.
 _LEAST: dict[str, float] = {"bending": 0.64, "shear": 0.60, "bearing": 0.60, "tension across": 0.67}
 _RATIOS: dict[str, float] = {"unknown": 0.26, "sound front": 0.50}
@@ -63,7 +63,6 @@ def seasoning(board: Board, stress: Stress) -> Worked:
     the average at 12 % is missing too.
     """
     dry, green = _average(board, stress), _green(board, stress)
-    most = _MOST[stress]
     if green is None:
         least = _LEAST[stress]
         why = "no green average is printed" if stress in _GAIN else "nothing is published"
@@ -71,7 +70,7 @@ def seasoning(board: Board, stress: Stress) -> Worked:
             "K_s", f"part of the seasoned average that counts in {stress}; {why}", "K_s",
             (Number("K_s", least, ""),), least, "", f"house value, with {_WAY}", caution=_MEMORY,
         )  # fmt: skip
-    gain = _GAIN[stress]
+    gain, most = _GAIN[stress], _MOST[stress]
     return Worked(
         "K_s", f"part of the seasoned average that counts in {stress}", "min(k * F_green / F_12, K_most)",
         (Number("k", gain, ""), Number("F_green", green, "MPa"), Number("F_12", dry, "MPa"),

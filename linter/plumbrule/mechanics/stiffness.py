@@ -11,8 +11,6 @@ from plumbrule.mechanics.lumber_factors import WET_STIFFNESS
 from plumbrule.mechanics.table_rows import Board
 from plumbrule.mechanics.worked import NotPossible, Number, Worked
 
-# Coefficient of variation of the modulus of clear wood, from memory.
-SCATTER = 0.22
 _GRAVITY = 9806.65
 _MOST_SEAT_DROP = 9.525
 
