@@ -117,3 +117,14 @@ def test_a_board_fitted_wet_moves_by_the_larger_of_both_formulas() -> None:
     assert found == pytest.approx(-3.288, abs=0.0006)
     # Redcedar from 40 to 6 % only shrinks from its 22 % on: 16/(100 x 22/5.0) = 3.64 % against 0.00234 x 16 = 3.74 %.
     assert movement.board_movement(REDCEDAR, "flat", 100.0, 6.0, 40.0).value == pytest.approx(-3.744, abs=0.0006)
+
+
+def test_the_sag_that_the_eye_sees() -> None:
+    """Common practice: 1/32 in. a foot, so 3/32 in. over 36 in."""
+    assert from_si(stiffness.visible_sag(36 * INCH).value, "in") == pytest.approx(3 / 32)
+
+
+def test_at_saturation_wood_has_just_not_shrunk() -> None:
+    """Wood Handbook ch. 4, eq. 4-7, from memory: nothing at 30 %, all at oven-dry."""
+    assert shrinkage.partial_shrinkage(7.8, 30.0).value == 0
+    assert shrinkage.partial_shrinkage(7.8, 0.0).value == pytest.approx(7.8)
