@@ -78,6 +78,7 @@ def test_rulebook_check_of_a_rule_that_cannot_be_read(tmp_path: Path) -> None:
 def test_compiling_makes_the_compiled_form_fresh(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     rules = tmp_path / "rules"
     shutil.copytree(shipped.folder("rules"), rules)
+    shutil.copytree(shipped.folder("schema"), tmp_path / "schema")
     monkeypatch.setattr(shipped, "folder", tmp_path.joinpath)
     with (rules / "sources.yaml").open("a", encoding="utf-8") as file:
         file.write("# one more line\n")

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
 from math import hypot
-from typing import NamedTuple
 
 from plumbrule.facts.desk import Desk, Input, Missing
 from plumbrule.facts.fastening import Fastening, given
@@ -18,10 +18,11 @@ from plumbrule.plan import resolve
 SIXTEENTH = "nothing is written: holes are taken to be within 1/16 in of their marks"
 
 
-class Nearest(NamedTuple):
+@dataclass(frozen=True, slots=True)
+class Nearest:
     """What is known of the other screws in the same piece of wood."""
 
-    count: int
+    others: int
     distance: float | None
     along_grain: bool
     pointers: tuple[str, ...]
@@ -121,8 +122,8 @@ def work_neighbours(desk: Desk, fastening: Fastening, others: Mapping[int, Neare
         desk.need_all(*(Input(True, pointer) for pointer in near.pointers))
         return near
 
-    desk.get("neighbours", lambda: float(known().count))
-    if near.count or near.wanted:
+    desk.get("neighbours", lambda: float(known().others))
+    if near.others or near.wanted:
         desk.get("row_pitch", lambda: known().distance or 0.0)
         desk.get("pitch_along_grain", lambda: known().along_grain)
 
