@@ -109,3 +109,11 @@ def test_what_the_wall_is_framed_with_follows_from_a_stud_size_and_from_nothing_
     assert wall_of(LEDGE, "long").values["framing_kind"] == "wood studs"
     unsaid = wall_of(LEDGE, "long", gone=("/walls/long/framing/stud",))
     assert unsaid.missing["framing_kind"] == ("/walls/long/framing/kind",)
+
+
+@pytest.mark.parametrize(
+    ("ways", "searched"),
+    [(["cable scanner"], True), (["drawings", "box opened"], True), (["drawings"], False), ([], False)],
+)
+def test_drawings_alone_are_no_search_for_cables(ways, searched):
+    assert wall_of(LEDGE, "long", {"/walls/long/services/looked_with": ways}).values["searched"] is searched

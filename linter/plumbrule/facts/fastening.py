@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 from plumbrule.facts.desk import Desk, Input
 from plumbrule.facts.drilling import Drilling
@@ -70,7 +71,12 @@ def published(desk: Desk) -> Fastener:
     word = screw_kind_word(kind)
     if word != INSIDE:
         raise outside(word)
-    return tables().fastener(kind, desk.number("diameter"))
+    return _of_size(kind, desk.number("diameter"))
+
+
+@lru_cache(maxsize=256)
+def _of_size(kind: str, diameter: float) -> Fastener:
+    return tables().fastener(kind, diameter)
 
 
 def given(source: Given[float], says: str = "") -> Input:

@@ -100,12 +100,13 @@ def framing_kind(name: str, wall: Wall) -> Input:
 
 
 def searched(name: str, wall: Wall) -> Input:
-    """Whether someone looked for cables and pipes in the wall. An empty list says that nobody did."""
+    """Whether someone looked for cables and pipes in the wall. An empty list says that nobody did, and drawings alone
+    say where somebody meant to put them."""
     services = wall.services
     pointer = f"/walls/{name}/services/looked_with"
     if services is None or services.looked_with is None:
         return Input(None, pointer)
-    return Input(bool(services.looked_with), pointer)
+    return Input(any(way != "drawings" for way in services.looked_with), pointer)
 
 
 def any_people(desk: Desk, supports: Iterable[Support]) -> bool:

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 from plumbrule.facts.desk import Desk, Input
 from plumbrule.facts.fastening import Fastening, published
 from plumbrule.mechanics import pilot
 from plumbrule.mechanics.given import si
 from plumbrule.mechanics.pilot import PilotRange
+from plumbrule.mechanics.table_rows import Fastener
 from plumbrule.plan.screws import PilotHole
 
 
@@ -30,10 +33,20 @@ def _thread(desk: Desk, fastening: Fastening) -> PilotRange:
     """A wall screw carries sideways; a seat screw is there to be pulled."""
     row = published(desk)
     (gravity,) = desk.numbers("specific_gravity")
-    return pilot.thread_pilot(row, gravity, sideways=fastening.in_wall)
+    return _thread_range(row, gravity, fastening.in_wall)
 
 
 def _shank(desk: Desk) -> PilotRange:
     row = published(desk)
     (gravity,) = desk.numbers("specific_gravity")
+    return _shank_range(row, gravity)
+
+
+@lru_cache(maxsize=256)
+def _thread_range(row: Fastener, gravity: float, sideways: bool) -> PilotRange:
+    return pilot.thread_pilot(row, gravity, sideways=sideways)
+
+
+@lru_cache(maxsize=256)
+def _shank_range(row: Fastener, gravity: float) -> PilotRange:
     return pilot.shank_pilot(row, gravity)
