@@ -103,9 +103,7 @@ class RuleFile(Written):
     when: Text | None = Field(None, description="expression that says on which rows it applies; left out: on all")
     require: RequireFile = Field(description="what must be so")
     settings: dict[FieldName, SettingFile] = Field(default_factory=dict, description="limits that a house may move")
-    says: Sentence = Field(
-        description="the sentence of the finding; {row}, {measure}, {limit} and fields are put in"
-    )
+    says: Sentence = Field(description="the sentence of the finding; {row}, {measure}, {limit} and fields are put in")
     why: Annotated[str, StringConstraints(min_length=60, max_length=2000, strip_whitespace=True)] = Field(
         description="what happens on the wall, for whoever must learn it"
     )
