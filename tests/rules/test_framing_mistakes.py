@@ -16,9 +16,9 @@ PLANS = shipped.folder("plans")
 
 MISTAKES = [
     ("holes-set-out-from-the-wrong-end", "screw-misses-the-wood", "/angles/score-steel/wall_holes/from_left/0"),
-    ("studs-reckoned-from-the-first", "studs-reckoned-not-found", "/walls/long"),
+    ("studs-reckoned-from-the-first", "studs-reckoned-not-found", "/walls/long/framing/centres"),
     ("screw-lost-in-plaster-and-lath", "screw-too-short-to-count", "/screws/wall-screw/length"),
-    ("lag-screws-into-steel-studs", "wall-outside-the-rulebook", "/walls/mirror"),
+    ("lag-screws-into-steel-studs", "wall-outside-the-rulebook", "/walls/mirror/framing/kind"),
     ("screw-through-the-lamp-feed", "screw-meets-cable-or-pipe", "/angles/lamp-steel/wall_holes"),
     ("nobody-looked-for-pipes", "deep-screw-unsearched", "/walls/sink/services/looked_with"),
     ("garage-lining-cut-open", "lining-cut-in-fire-wall", "/angles/glove-steel/lining_behind"),

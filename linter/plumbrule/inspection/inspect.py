@@ -94,10 +94,15 @@ def finding_of(rule: Rule, row: Row, judgement: Judgement, system: System) -> Fi
 
 
 def _place(rule: Rule, row: Row, judgement: Judgement) -> str:
-    """Where a person would lay a hand: at what is missing, else at the first input a remedy would change."""
+    """Where a person would lay a hand: at what is missing, else at the first input a remedy would change, else at the
+    first input of what was judged."""
     if judgement.missing:
         return judgement.missing[0]
     for hint in rule.remedies:
         for pointer in row.inputs.get(hint.change, ()):
+            return pointer
+    judged = rule.that or rule.measure
+    for field in sorted(judged.reads) if judged else ():
+        for pointer in row.inputs.get(field, ()):
             return pointer
     return row.pointer

@@ -29,7 +29,8 @@ def say(rule: Rule, row: Row, judgement: Judgement, system: System) -> str:
     if judgement.measure is not None and judgement.limit is not None:
         put["measure"], put["limit"] = shown.pair(judgement.measure, judgement.limit, rule.unit, system)
     kind = CATALOGUE[row.kind]
-    return _HOLDER.sub(lambda found: put.get(found[1]) or _field(row, kind, found[1], system), rule.says)
+    said = _HOLDER.sub(lambda found: put.get(found[1]) or _field(row, kind, found[1], system), rule.says)
+    return said[:1].upper() + said[1:]
 
 
 def _field(row: Row, kind: RowType, name: str, system: System) -> str:

@@ -9,7 +9,7 @@ from plumbrule.reading.places import Document
 from plumbrule.report.clean import one_line
 from plumbrule.report.figures import compared, many, quantity, ratio
 from plumbrule.report.paper import JOIN, Paper, wrap
-from plumbrule.report.places import labels, spot
+from plumbrule.report.places import short_labels, spot
 from plumbrule.report.sums import Sum, lines_of_finding
 from plumbrule.report.worked_line import DIFFERS, Line
 from plumbrule.rulebook.rule import Citation, RemedyHint
@@ -39,7 +39,7 @@ def block(
         paper.labelled("judged", "This rule could not be worked out. It counts as stop-work until it can be.")
     paper.labelled("margin", margin(finding, system))
     if finding.also_at:
-        paper.labelled("also at", f"{labels(finding.also_at)} (the same)")
+        paper.labelled("also at", f"{short_labels(finding.also_at)} (the same)")
     if told is None:
         paper.labelled("why", one_line(rule.why))
     paper.rows("sum", sum_rows(lines_of_finding(finding, system), paper.room(), finding.row.kind, document.path))

@@ -75,6 +75,17 @@ def labels(rows: Iterable[Row]) -> str:
     return ", ".join(dict.fromkeys(one_line(row.label) for row in rows))
 
 
+def short_labels(rows: Iterable[Row]) -> str:
+    """The labels of rows of one part, where the block they stand in has named the part and the kind of row: `screw W2
+    of seat-back` is W2."""
+    return ", ".join(dict.fromkeys(one_line(_short(row)) for row in rows))
+
+
+def _short(row: Row) -> str:
+    part = row.part.rpartition("/")[2]
+    return row.label.removeprefix(f"{row.kind} ").removesuffix(f" of {part}")
+
+
 def by_part(parts: Sequence[str]) -> dict[str, list[int]]:
     """Positions by part, parts in the order in which they come first."""
     grouped: dict[str, list[int]] = {}

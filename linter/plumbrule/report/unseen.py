@@ -10,7 +10,7 @@ from plumbrule.inspection.types import Finding
 from plumbrule.report.clean import one_line
 from plumbrule.report.figures import many
 from plumbrule.report.paper import Paper
-from plumbrule.report.places import labels, spot, words_of
+from plumbrule.report.places import part_name, short_labels, spot, words_of
 
 if TYPE_CHECKING:
     from plumbrule.inspection.examine import Examined
@@ -53,8 +53,7 @@ def unseen(paper: Paper, examined: Examined) -> None:
     if beyond:
         paper.blank()
         paper.line("outside the rulebook: no published figure covers these, and none is guessed. Ask an engineer.")
-        for finding in beyond:
-            _beyond(paper, examined, finding)
+        _beyond(paper, examined, beyond)
     if inspection.assumed:
         paper.blank()
         count = many(len(inspection.assumed), "thing")
@@ -74,14 +73,20 @@ def _measure(paper: Paper, examined: Examined, things: Sequence[Wanting]) -> Non
         paper.labelled("waiting", waiting or "no rule of this rulebook; the plan says: measure on site")
 
 
-def _beyond(paper: Paper, examined: Examined, finding: Finding) -> None:
-    rule = finding.rule
-    paper.apart(f"-  {one_line(rule.title)}", f"{rule.id}  [{rule.trade}]", "bold")
-    paper.labelled("where", f"{spot(examined.document, finding.pointer)}   {one_line(finding.pointer)}")
-    paper.labelled("found", one_line(finding.text))
-    if finding.also_at:
-        paper.labelled("also at", f"{labels(finding.also_at)} (the same)")
-    paper.labelled("who", one_line(rule.defer))
+def _beyond(paper: Paper, examined: Examined, findings: Sequence[Finding]) -> None:
+    """Each reason once for each part, with where it lies and all the rules that cannot say anything for it."""
+    reasons: dict[tuple[str, str], list[Finding]] = {}
+    for finding in findings:
+        reasons.setdefault((finding.row.part, finding.reason), []).append(finding)
+    for (part, reason), group in reasons.items():
+        first = group[0]
+        paper.apart(f"-  {part_name(part)}", spot(examined.document, first.pointer), "bold")
+        paper.labelled("reason", one_line(reason))
+        paper.labelled("waiting", ", ".join(f"{finding.rule.id} at {_rows(finding)}" for finding in group))
+
+
+def _rows(finding: Finding) -> str:
+    return short_labels((finding.row, *finding.also_at))
 
 
 def _rules(findings: Sequence[Finding]) -> int:
