@@ -53,7 +53,7 @@ def test_text_names_the_place_the_numbers_and_the_exit(rules: Path) -> None:
     assert ran.code == 1
     assert "FAILS at: stop-work" in ran.out
     assert "70 in" in ran.out
-    assert re.search(r"display-shelf\.yaml:\d+:\d+ +/angles/ledge-back/length", " ".join(ran.out.split()))
+    assert re.search(r"display-shelf\.yaml:\d+:\d+/angles/ledge-back/length", "".join(ran.out.split()))
     assert ran.out.rstrip().splitlines()[-1].startswith("exit 1:") or "exit 1:" in ran.out
     assert "\x1b" not in ran.out
 

@@ -42,7 +42,7 @@ def test_workings_asked_wrongly(tmp_path: Path) -> None:
 def test_defaults_are_only_what_was_assumed() -> None:
     ran = run("workings", "--defaults", SHELF)
     assert ran.code == 0
-    assert "assumed" in ran.out.splitlines()[0]
+    assert "assumed" in ran.out
 
 
 def test_rulebook_lists_a_teams_rule(tmp_path: Path) -> None:

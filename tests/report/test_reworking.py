@@ -9,6 +9,7 @@ the rule language is left.
 from __future__ import annotations
 
 import importlib.util
+import sys
 import re
 from functools import cache
 from pathlib import Path
@@ -129,6 +130,7 @@ def mechanics() -> Any:
     assert spec is not None
     assert spec.loader is not None
     module = importlib.util.module_from_spec(spec)
+    sys.path.append(str(path.parent))  # it imports its neighbours, also where only the reports are tested
     spec.loader.exec_module(module)
     return module
 
