@@ -9,8 +9,8 @@ the rule language is left.
 from __future__ import annotations
 
 import importlib.util
-import sys
 import re
+import sys
 from functools import cache
 from pathlib import Path
 from typing import Any
