@@ -16,7 +16,6 @@ _BAR = "twisted board, warping torsion, derived here"
 # G/E of boards sawn flat, from memory of the Wood Handbook, Table 5-1; unknown woods take a low one, which drops more.
 SHEAR_RATIO: dict[str, float] = {"white ash": 0.077, "western redcedar": 0.086}
 SHEAR_RATIO_UNKNOWN = 0.06
-CRACKED_SHEAR = 0.5
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,7 +99,7 @@ def board_twist(*, length: Given, depth: Given, thickness: Given, modulus: Given
     """The twisting board: `length` between the returns, `depth`, `thickness` in mm, grain along the length.
 
     `modulus` E along the grain in MPa, `shear_ratio` G/E (`SHEAR_RATIO`, else `SHEAR_RATIO_UNKNOWN`; times
-    `CRACKED_SHEAR` for a board with a shallow crack; the front piece's depth for one that is cracked through).
+    `crack.twist_share` for a board with a shallow crack; one that is cracked through does not twist as one).
     """
     e, ratio = positive("the modulus", modulus), positive("G/E", shear_ratio)
     l, b, t = positive("L", length), positive("the depth", depth), positive("t", thickness)  # noqa: E741
