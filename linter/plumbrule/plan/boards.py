@@ -19,6 +19,8 @@ class BoardGaps(Part):
     """at the right end"""
     back: Length | None = None
     """behind the back edge"""
+    front: Length | None = None
+    """before the front edge, only where a nosing, post or wall captures it"""
 
 
 class Load(Part):
@@ -53,6 +55,10 @@ class Edges(Part):
 class Crack(Part):
     """A crack or check."""
 
+    from_left: Length | None = None
+    """where it begins, from the left end of the board"""
+    from_front: Length | None = None
+    """how far it lies behind the front edge, at its nearer point"""
     length: Size | None = None
     """length along the grain"""
     depth: Size | None = None

@@ -194,6 +194,9 @@ class Parts:
             here = f"{at}/cracks/{name}"
             self._most(f"{here}/length", crack.length, f"{at}/length", board.length, "is longer than the board")
             self._most(f"{here}/depth", crack.depth, f"{at}/thickness", board.thickness, "is deeper than the board")
+            self._most(f"{here}/from_left", _sum(crack.from_left, crack.length), f"{at}/length", board.length,
+                       "and its length run past the end of the board")  # fmt: skip
+            self._most(f"{here}/from_front", crack.from_front, f"{at}/depth", board.depth, "is behind the board")
         wall = (self._model.walls or {}).get(board.wall)
         if wall is not None and wall.width is not None and board.left is not None and board.left > wall.width + SLACK:
             width = self._written(f"/walls/{board.wall}/width")
@@ -205,6 +208,10 @@ def _key(pointer: str) -> str:
     """What a measure is called: its key, also for an item of a list."""
     steps = [step for step in pointer.split("/") if not step.isdigit()]
     return steps[-1] if "starters" not in steps else "starter"
+
+
+def _sum(first: float | None, second: float | None) -> float | None:
+    return None if first is None or second is None else first + second
 
 
 def _bare(mm: float, like: str) -> str:
