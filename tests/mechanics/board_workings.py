@@ -125,6 +125,9 @@ BOARD_CALLS: dict[str, Callable[[], Any]] = {
     ],
     "along_grain_movement": lambda: movement.along_grain_movement(2463.8, 11.2, 9.0),
     "steel_growth": lambda: movement.steel_growth(2476.5, 230 / 9, 50 / 3),
+    "play_needed": lambda: slack.play_needed(
+        movement.board_movement(ASH, "flat", 298.45, 16.0, 9.0), movement.board_movement(ASH, "flat", 298.45, 5.1, 9.0)
+    ),
     "slack_needed": lambda: slack.slack_needed(-298.45, movement.movement_coefficient(ASH), 5.1, 11.2, 9.0),
     "slack_given": lambda: [slack.slack_given(6.35, 4.1656, 1.5875, countersunk=sunk) for sunk in (True, False)],
     "slot_needed": lambda: slack.slot_needed(3.2, 4.1656, 1.5875),

@@ -29,6 +29,18 @@ def slack_needed(distance: Given, coefficient: Given, dry: Given, damp: Given, f
     )  # fmt: skip
 
 
+def play_needed(swelling: Given, shrinking: Given) -> Worked:
+    """How far the board moves past a screw, mm, either way: the larger of what it swells from the row that holds it
+    to the year's damp end and what it shrinks to the dry one, each from `movement.board_movement`. This serves past
+    the range of the coefficient, where `slack_needed` would not be true."""
+    up, down = finite("the swelling", swelling), finite("the shrinking", shrinking)
+    return Worked(
+        "s_need", "movement of the board past the screw", "max(abs(dD_damp), abs(dD_dry))",
+        (number("dD_damp", swelling, "mm"), number("dD_dry", shrinking, "mm")), max(abs(up), abs(down)), "mm", _MOVES,
+        steps=steps(swelling, shrinking),
+    )  # fmt: skip
+
+
 def slack_given(opening: Given, diameter: Given, drilled: Given, *, countersunk: bool) -> Worked:
     """The play in mm a screw leaves the board in one direction: (slot or hole - D)/2, less what the hole may be
     `drilled` out of place. `opening`: length of the slot across the grain, or the hole, mm.
