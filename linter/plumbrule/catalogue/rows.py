@@ -7,12 +7,13 @@ from collections.abc import Mapping
 from types import MappingProxyType
 
 from plumbrule.catalogue.fact import RowType
+from plumbrule.catalogue.rows_boards import BOARD, CRACK
 from plumbrule.catalogue.rows_framing import BLOCK, SCREW, STUD
 from plumbrule.catalogue.rows_site import SITE, WALL
 from plumbrule.catalogue.rows_steel import ANGLE, BRACKET, CLEAT, HOLE
 
 CATALOGUE: Mapping[str, RowType] = MappingProxyType(
-    {row.kind: row for row in (SITE, WALL, STUD, BLOCK, SCREW, HOLE, ANGLE, BRACKET, CLEAT)}
+    {row.kind: row for row in (SITE, WALL, STUD, BLOCK, SCREW, HOLE, ANGLE, BRACKET, CLEAT, BOARD, CRACK)}
 )
 
 

@@ -7,6 +7,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from plumbrule.catalogue.fact import Row
+from plumbrule.facts.board import board_rows
+from plumbrule.facts.crack import crack_rows
 from plumbrule.facts.frame import block_rows, stud_rows
 from plumbrule.facts.hole import hole_rows
 from plumbrule.facts.room import site_row, wall_row
@@ -38,6 +40,8 @@ def work_out(plan: Plan) -> Facts:
         found = f"This plan has {holes:,} holes; more than {MOST_ROWS // 2:,} are a slip."
         place = plan.document.place("/angles")
         raise Unreadable([Fault(plan.document.path, place, "/angles", found, "Check the spacings and lists of holes.")])
+    boards = board_rows(plan, carried)
+    by_name = dict(zip(plan.model.boards or {}, boards, strict=True))
     rows: dict[str, tuple[Row, ...]] = {
         "site": (site_row(plan.model),),
         "wall": tuple(
@@ -46,10 +50,12 @@ def work_out(plan: Plan) -> Facts:
         "stud": stud_rows(plan, carried),
         "block": block_rows(plan, carried),
         "hole": hole_rows(plan, carried),
-        "screw": screw_rows(plan, carried),
+        "screw": screw_rows(plan, carried, by_name),
     }
     for row in support_rows(plan, carried):
         rows[row.kind] = (*rows.get(row.kind, ()), row)
+    rows["board"] = boards
+    rows["crack"] = crack_rows(plan, carried, by_name)
     return Facts(rows, _system(plan))
 
 

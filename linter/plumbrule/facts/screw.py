@@ -6,9 +6,13 @@ from collections.abc import Mapping, Sequence
 
 from plumbrule.catalogue.fact import Row
 from plumbrule.catalogue.rows_framing import SCREW
+from plumbrule.facts.board import board_rows
+from plumbrule.facts.board_place import Placed
+from plumbrule.facts.board_screws import board_of, placed_boards
 from plumbrule.facts.desk import Desk
 from plumbrule.facts.driver import work_driver
 from plumbrule.facts.fastening import Fastening, diameter, fastenings
+from plumbrule.facts.screw_board import work_in_board
 from plumbrule.facts.screw_lengths import work_lengths
 from plumbrule.facts.screw_pilot import work_pilot
 from plumbrule.facts.screw_place import Nearest, neighbours, work_neighbours, work_place_in_block, work_place_in_stud
@@ -19,14 +23,20 @@ from plumbrule.facts.wood import gravity
 from plumbrule.plan.plan_file import Plan
 
 
-def screw_rows(plan: Plan, supports: Sequence[Support]) -> tuple[Row, ...]:
-    """Every screw of the plan, support by support."""
+def screw_rows(plan: Plan, supports: Sequence[Support], boards: Mapping[str, Row] | None = None) -> tuple[Row, ...]:
+    """Every screw of the plan, support by support. `boards` are the rows of the boards by name; worked out here where
+    they are not given."""
+    if boards is None:
+        boards = dict(zip(plan.model.boards or {}, board_rows(plan, supports), strict=True))
+    placed = placed_boards(plan, supports)
     driven = [fastening for support in supports for fastening in fastenings(plan, support)]
     near = neighbours(driven)
-    return tuple(_row(plan, fastening, near) for fastening in driven)
+    return tuple(_row(plan, fastening, near, placed, boards) for fastening in driven)
 
 
-def _row(plan: Plan, fastening: Fastening, near: Mapping[int, Nearest]) -> Row:
+def _row(
+    plan: Plan, fastening: Fastening, near: Mapping[int, Nearest], placed: dict[str, Placed], boards: Mapping[str, Row]
+) -> Row:
     support, drilling, screw = fastening.support, fastening.drilling, fastening.screw
     desk = Desk(SCREW, drilling.pointer, support.pointer, f"screw {drilling.label} of {support.name}")
     desk.set("support", support.kind, support.pointer)
@@ -47,6 +57,9 @@ def _row(plan: Plan, fastening: Fastening, near: Mapping[int, Nearest]) -> Row:
         else:
             work_place_in_block(desk, fastening)
         work_services(desk, fastening)
+    elif support.boards:
+        board = board_of(support, drilling, placed)
+        work_in_board(desk, fastening, board, boards[board.name])
     work_neighbours(desk, fastening, near)
     work_pilot(desk, fastening)
     work_driver(desk, fastening, plan)

@@ -1,0 +1,186 @@
+"""A board in its room: whether it fits between its walls, what it lies on, how high it is, how far it reaches out."""
+
+from __future__ import annotations
+
+from math import hypot
+
+from plumbrule.facts.board_place import (
+    Placed,
+    back_edge,
+    finish,
+    front_edge,
+    left_end,
+    opening,
+    recess,
+    round_the_corner,
+    walled_ends,
+)
+from plumbrule.facts.desk import Desk, Input, Missing
+from plumbrule.facts.supports import STEP_HEIGHT, Support, leg_size
+
+
+def work_ends(desk: Desk, placed: Placed) -> None:
+    """The ends of the board and the walls they lie against."""
+    ends = walled_ends(placed)
+    desk.set("walled_ends", float(len(ends)), f"{placed.here}/wall")
+    gaps = [placed.gap(end) for end in ends]
+
+    def widths() -> list[float]:
+        desk.need_all(*gaps)
+        return [desk.length(gap) for gap in gaps]
+
+    if ends:
+        desk.get("end_gap_least", lambda: min(widths()))
+        desk.get("end_gap_most", lambda: max(widths()))
+    both = len(ends) == 2
+    desk.set("placed_by_gaps", both, placed.here)
+    if both:
+        desk.get("opening", lambda: opening(desk, placed))
+        desk.get("diagonal", lambda: hypot(desk.number("length"), desk.number("thickness")))
+    desk.get("spare", lambda: _spare(desk, placed, gaps))
+
+
+def work_bearing(desk: Desk, placed: Placed) -> None:
+    """What the board lies on at its ends and along its back."""
+    own = [one for one in placed.supports if one.wall_name == placed.board.wall]
+    returns = [one for one in placed.supports if one.wall_name != placed.board.wall]
+    desk.set("has_return", bool(returns), f"{placed.here}/bears_on")
+    desk.get("supports_apart", lambda: _apart(desk, placed))
+    if returns:
+        desk.get("return_bearing", lambda: min(_on_return(desk, placed, one) for one in returns))
+    # A bracket carries the board with its arm, which has rules of its own.
+    ledges = [one for one in own if one.kind != "bracket"]
+    if ledges:
+        desk.get("back_bearing", lambda: min(_on_back(desk, placed, one) for one in ledges))
+
+
+def work_height(desk: Desk, placed: Placed, others: tuple[Placed, ...]) -> None:
+    """How high the board is over the floor, and over a seat under it."""
+    desk.get("top", lambda: _bears_at(desk, placed) + desk.number("thickness"))
+    desk.get("at_seat_height", lambda: desk.number("top") < STEP_HEIGHT)
+    desk.get("height_most", lambda: desk.number("top") + max(_drops(desk, placed)))
+    desk.get("height_least", lambda: desk.number("top") + min(_drops(desk, placed)))
+    desk.get("underside_least", lambda: desk.number("height_least") - desk.number("thickness"))
+    desk.get("underside_most", lambda: desk.number("height_most") - desk.number("thickness"))
+    desk.get("above_a_seat", lambda: bool(_seats_under(desk, placed, others)))
+    if not (desk.known("above_a_seat") and not desk.true("above_a_seat")):
+
+        def room() -> float:
+            bears = _bears_at(desk, placed)
+            return min(bears - _top(desk, seat) for seat in _seats_under(desk, placed, others))
+
+        desk.get("room_over_seat", room)
+
+
+def work_reach(desk: Desk, placed: Placed) -> None:
+    """How far the board stands out into the room, and what that leaves of a way in front of it."""
+    plan, wall = placed.plan, placed.board.wall
+    part = (plan.model.walls or {}).get(wall)
+    passage = part.passage if part else None
+    here = f"/walls/{wall}/passage"
+    desk.get("reach", lambda: front_edge(desk, placed) - finish(desk, plan, wall))
+    desk.copy("walked_past", Input(passage and passage.walked_past, f"{here}/walked_past"))
+    clear = Input(passage and passage.clear_width, f"{here}/clear_width")
+
+    def way_left() -> float:
+        desk.need(clear)
+        return desk.length(clear) - front_edge(desk, placed)
+
+    desk.get("way_left", way_left)
+
+
+def carries_people(desk: Desk, placed: Placed) -> bool:
+    """Whether people sit, stand or step on the board: it is meant for that, or low enough that they will."""
+    carries = placed.of("carries")
+    if carries.value in ("seating", "standing"):
+        return bool(desk.word(carries))
+    if desk.number("top") < STEP_HEIGHT:
+        return True
+    desk.need(carries)
+    return False
+
+
+def _bears_at(desk: Desk, placed: Placed) -> float:
+    """Height of the highest thing the board lies on, mm above the datum."""
+    heights = [one.bears_at for one in placed.supports]
+    if not heights:
+        raise Missing([f"{placed.here}/bears_on"])
+    desk.need_all(*heights)
+    return max(desk.length(height) for height in heights)
+
+
+def _apart(desk: Desk, placed: Placed) -> float:
+    highest = _bears_at(desk, placed)
+    return highest - min(desk.length(one.bears_at) for one in placed.supports)
+
+
+def _top(desk: Desk, placed: Placed) -> float:
+    return _bears_at(desk, placed) + desk.length(placed.of("thickness"))
+
+
+def _spare(desk: Desk, placed: Placed, gaps: list[Input]) -> float:
+    """What is left of the wall past the board. An end that stands free may reach to the end of its wall."""
+    length = desk.number("length")
+    if gaps:
+        desk.need_all(*gaps)
+        return opening(desk, placed) - length - sum(desk.length(gap) for gap in gaps)
+    part = (placed.plan.model.walls or {}).get(placed.board.wall)
+    width = Input(part.width if part else None, f"/walls/{placed.board.wall}/width")
+    desk.need(width)
+    begins = left_end(desk, placed)
+    return min(begins, desk.length(width) - begins - length)
+
+
+def _on_return(desk: Desk, placed: Placed, support: Support) -> float:
+    """What the end of the board lies on of a return, mm: the leg as far as it stands out of the lining, less what lies
+    between the lining and the board."""
+    end, _ = round_the_corner(placed, support)
+    size, gap = leg_size(support, "seat"), placed.gap(end)
+    desk.need_all(size, gap)
+    face = finish(desk, placed.plan, support.wall_name)
+    if support.wall_leg == "up":
+        face = max(face, desk.length(support.thickness) - recess(desk, support))
+    return desk.length(size) - recess(desk, support) - face - desk.length(gap)
+
+
+def _on_back(desk: Desk, placed: Placed, support: Support) -> float:
+    size = leg_size(support, "seat")
+    desk.need(size)
+    return desk.length(size) - recess(desk, support) - back_edge(desk, placed)
+
+
+def _drops(desk: Desk, placed: Placed) -> tuple[float, float]:
+    """How far the floor lies below the datum under both ends of the board, mm."""
+    wall = (placed.plan.model.walls or {}).get(placed.board.wall)
+    here = f"/walls/{placed.board.wall}"
+    drop = wall.floor_drop if wall else None
+    left = Input(drop.left if drop else None, f"{here}/floor_drop/left")
+    right = Input(drop.right if drop else None, f"{here}/floor_drop/right")
+    desk.need_all(left, right, Input(wall.width if wall else None, f"{here}/width"))
+    low, high = desk.length(left), desk.length(right)
+    if low == high:
+        return low, high
+    width = desk.length(Input(wall.width if wall else None, f"{here}/width"))
+    begins = left_end(desk, placed)
+    ends = begins + desk.number("length")
+    at = [low + (high - low) * min(max(x / width, 0.0), 1.0) for x in (begins, ends)]
+    return at[0], at[1]
+
+
+def _seats_under(desk: Desk, placed: Placed, others: tuple[Placed, ...]) -> list[Placed]:
+    """Boards of the same wall that people sit on, under this one and overlapping it along the wall."""
+    found = []
+    bears = None
+    for other in others:
+        if other.name == placed.name or other.board.wall != placed.board.wall:
+            continue
+        if bears is None:
+            bears = _bears_at(desk, placed)
+        top = _top(desk, other)
+        if top > bears or not (other.board.carries == "seating" or top < STEP_HEIGHT):
+            continue
+        mine, theirs = left_end(desk, placed), left_end(desk, other)
+        ends = mine + desk.length(placed.of("length")), theirs + desk.length(other.of("length"))
+        if min(ends) > max(mine, theirs):
+            found.append(other)
+    return found
