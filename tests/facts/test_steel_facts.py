@@ -239,8 +239,8 @@ def test_drawing_an_end_back_from_the_corner_never_makes_it_worse(one, other):
     [
         ({}, "seat-back", -0.25),
         ({"/angles/seat-left/left": "32-1/2 in"}, "seat-left", 0.5),
-        # 1/4 + 32-1/4 - 30 in, and 2-1/2 in of that is the mitre round the outside corner
-        ({"/angles/seat-pier/ends/right": "mitred", "/angles/seat-pier/length": "32-1/4 in"}, "seat-pier", 0.0),
+        # 1/4 + 32-3/4 - 30 in, and 3 in of that is the mitre round the outside corner
+        ({"/angles/seat-pier/ends/right": "mitred", "/angles/seat-pier/length": "32-3/4 in"}, "seat-pier", 0.0),
         ({"/angles/seat-pier/length": "32-1/4 in"}, "seat-pier", 2.5),
     ],
 )
