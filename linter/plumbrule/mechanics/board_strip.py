@@ -106,7 +106,7 @@ def across_stress(moment: Given, thickness: Given) -> Worked:
 def corner_hold_down(case: PersonAcross, *, person: Given, line_load: Given, weight: Given, length: Given) -> Worked:
     """Pull in N on the seat screws of a back corner, those within 6 in. of the end; no relief from the weight.
 
-    0.5 P (S1), 0.5 P for each of two people (S3) and for a person dropping (S5, on 2 P), 0.12 (w L + W) (S2).
+    0.5 P (S1), as much for each of two people (S3: P) and for a person dropping (S5: P), 0.12 (w L + W) (S2).
     `person` in N, `line_load` in N/mm, `weight` of the board in N, `length` in mm. The wall screw at the end is pushed
     up by as much.
     """
@@ -119,7 +119,7 @@ def corner_hold_down(case: PersonAcross, *, person: Given, line_load: Given, wei
         )  # fmt: skip
     if case not in ("S1", "S3", "S5"):
         raise NotPossible(f"{case} has no corner hold-down of its own")
-    share = 1.0 if case == "S5" else 0.5
+    share = 0.5 if case == "S1" else 1.0
     return Worked(
         "H_c", "pull that holds a back corner down", f"{share} * P", (number("P", person, "N"),),
         share * si(person), "N", _BOUND, steps=steps(person),
