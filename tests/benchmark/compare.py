@@ -105,8 +105,10 @@ def counts() -> Iterator[Measured]:
     for loaded, absent in ((at_version, ABSENT_FROM_VERSION), (at_inspect, ABSENT_FROM_INSPECT)):
         if found := absent.intersection(loaded.modules):
             raise Failed(f"loaded, and should not be: {', '.join(sorted(found))}")
-    yield Measured("modules loaded by --version", "", [len(at_version.modules)], budget=MOST_MODULES["--version"])
-    yield Measured("modules loaded by inspect", "", [len(at_inspect.modules)], budget=MOST_MODULES["inspect"])
+    for what, loaded in (("--version", at_version), ("inspect", at_inspect)):
+        ours_at_most, others_at_most = MOST_MODULES[what]
+        yield Measured(f"modules loaded by {what}: ours", "", [loaded.ours()], budget=ours_at_most)
+        yield Measured(f"modules loaded by {what}: of libraries", "", [loaded.others()], budget=others_at_most)
     yield Measured("files opened by inspect", "", [len(at_inspect.opened)])
     for path in base_plans():
         found = counts_of(path.read_bytes())

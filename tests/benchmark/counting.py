@@ -46,6 +46,14 @@ class Loaded(NamedTuple):
     modules: list[str]
     opened: list[str]
 
+    def ours(self) -> int:
+        """How many of the modules are plumbrule's own."""
+        return sum(name.partition(".")[0] == "plumbrule" for name in self.modules)
+
+    def others(self) -> int:
+        """How many are of libraries, the standard one included."""
+        return len(self.modules) - self.ours()
+
 
 def loaded_by(*words: str) -> Loaded:
     """What `plumbrule` with these words loads and opens, in a process of its own."""
