@@ -20,7 +20,7 @@ def faults(source: bytes) -> tuple[Fault, ...]:
     begin = time.process_time()
     with pytest.raises(Unreadable) as refused:
         read(source, "plan.yaml")
-    assert time.process_time() - begin < 1.0
+    assert time.process_time() - begin < 2
     return refused.value.faults
 
 
