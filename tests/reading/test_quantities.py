@@ -323,7 +323,7 @@ def test_near_misses_of_2000_characters_cost_under_5_ms(kind: str, text: str) ->
         assert compiled.fullmatch(text) is None
         return time.process_time() - begin
 
-    assert min(cost() for _ in range(3)) < 0.005
+    assert min(cost() for _ in range(8)) < 0.005
 
 
 @given(st.integers(0, 5000), st.integers(0, 63))

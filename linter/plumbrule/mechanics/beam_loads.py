@@ -99,7 +99,7 @@ def far_load_term(symbol: str, words: str, pieces: Sequence[Piece]) -> Worked:
 
 
 def overhang_load(symbol: str, words: str, pieces: Sequence[Piece]) -> Worked:
-    """All that lies on an overhang, N."""
+    """Everything that lies on an overhang of the beam, N, wherever on it it lies."""
     return _sum(
         symbol, words, "N", pieces, ("P", "w * (e - s)"),
         lambda p: si(p.amount) * (1.0 if p.point else p.end - p.start), _STATICS,
