@@ -22,6 +22,7 @@ BOARD = RowType(
         truth("has_return", "it also lies on something that is fixed to a wall round a corner"),
         number("supports_apart", "mm", "difference in height between the highest and the lowest thing it lies on"),
         number("return_bearing", "mm", "what an end lies on of a return, gap and lining taken off; the shorter one"),
+        count("back_ledges", "angles and cleats along its back that it lies on"),
         number("back_bearing", "mm", "what the back edge lies on of the leg or cleat behind it, the shortest"),
         # Its height and its reach
         number("top", "mm", "height of the upper face above the datum, the high point of the floor"),
@@ -77,6 +78,7 @@ BOARD = RowType(
         truth("cut_after_panels", "it is cut to length in a step that waits for the panels on those walls"),
         # Its screws
         count("screws", "hold-down screws that go up into it"),
+        count("pitches", "stretches between neighbouring hold-down screws along its back"),
         number("screw_pitch", "mm", "longest stretch between two neighbouring hold-down screws along its back support"),
         number("screw_pitch_shortest", "mm", "shortest such stretch"),
         number(

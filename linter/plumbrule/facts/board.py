@@ -128,10 +128,10 @@ def _before(step: str, steps: Mapping[str, Step]) -> set[str]:
 
 def _screws(desk: Desk, placed: Placed, screws: Sequence[HoldDown]) -> None:
     desk.get("screws", lambda: _count(desk, placed, screws))
-    own = [screw for screw in screws if screw.support.wall_name == placed.board.wall]
-    if len(own) > 1:
-        desk.get("screw_pitch", lambda: max(pitches(desk, placed, screws), default=0.0))
-        desk.get("screw_pitch_shortest", lambda: min(pitches(desk, placed, screws), default=0.0))
+    desk.get("pitches", lambda: float(len(pitches(desk, placed, screws))))
+    if not (desk.known("pitches") and desk.number("pitches") == 0):
+        desk.get("screw_pitch", lambda: max(pitches(desk, placed, screws)))
+        desk.get("screw_pitch_shortest", lambda: min(pitches(desk, placed, screws)))
     if screws:
         desk.get("corner_hold", lambda: corner_hold(desk, placed, screws))
 

@@ -50,6 +50,7 @@ def work_bearing(desk: Desk, placed: Placed) -> None:
         desk.get("return_bearing", lambda: min(_on_return(desk, placed, one) for one in returns))
     # A bracket carries the board with its arm, which has rules of its own.
     ledges = [one for one in own if one.kind != "bracket"]
+    desk.set("back_ledges", float(len(ledges)), f"{placed.here}/bears_on")
     if ledges:
         desk.get("back_bearing", lambda: min(_on_back(desk, placed, one) for one in ledges))
 
