@@ -9,12 +9,16 @@ from types import MappingProxyType
 from plumbrule.catalogue.fact import RowType
 from plumbrule.catalogue.rows_boards import BOARD, CRACK
 from plumbrule.catalogue.rows_framing import BLOCK, SCREW, STUD
+from plumbrule.catalogue.rows_loads import BEAM_LOAD, BLOCK_LOAD, BOARD_LOAD, HOLD_DOWN, LEG_LOAD, STATION_LOAD
 from plumbrule.catalogue.rows_site import SITE, WALL
 from plumbrule.catalogue.rows_steel import ANGLE, BRACKET, CLEAT, HOLE
 
-CATALOGUE: Mapping[str, RowType] = MappingProxyType(
-    {row.kind: row for row in (SITE, WALL, STUD, BLOCK, SCREW, HOLE, ANGLE, BRACKET, CLEAT, BOARD, CRACK)}
+_ROW_TYPES = (
+    *(SITE, WALL, STUD, BLOCK, SCREW, HOLE, ANGLE, BRACKET, CLEAT, BOARD, CRACK),
+    *(BOARD_LOAD, STATION_LOAD, HOLD_DOWN, LEG_LOAD, BEAM_LOAD, BLOCK_LOAD),
 )
+
+CATALOGUE: Mapping[str, RowType] = MappingProxyType({row.kind: row for row in _ROW_TYPES})
 
 
 def digest() -> str:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Sequence
-from typing import NamedTuple, TypeVar
+from typing import Generic, NamedTuple, TypeVar
 
 from plumbrule.catalogue.fact import Row, RowType, Value
 from plumbrule.mechanics.worked import NotPossible, OutsideRulebook, Worked
@@ -145,6 +145,11 @@ class Desk:
         """Whether an earlier field has a value."""
         return field in self._values
 
+    def read_as(self, other: Desk) -> None:
+        """What another desk has read and assumed counts as read and assumed here."""
+        self._reading.update(other._reading)
+        self._assumed.update(other._assumed)
+
     def row(self) -> Row:
         """The finished row."""
         return Row(
@@ -182,3 +187,28 @@ class Desk:
             self._failed[field] = f"{field} came out as {value}"
         else:
             self._values[field] = value
+
+
+class Once(Generic[T]):
+    """Something worked once for several rows. Each row that takes it has read what it was worked from, and lacks what
+    it lacks."""
+
+    def __init__(self, row_type: RowType, work: Callable[[Desk], T]) -> None:
+        self._desk = Desk(row_type, "", "", "")
+        self._work = work
+        self._done = False
+        self._result: T | None = None
+        self._error: Exception | None = None
+
+    def take(self, desk: Desk) -> T:
+        """The result, or what was raised instead of it."""
+        if not self._done:
+            self._done = True
+            try:
+                self._result = self._work(self._desk)
+            except (Missing, OutsideRulebook, NotPossible, ArithmeticError, ValueError) as error:
+                self._error = error
+        desk.read_as(self._desk)
+        if self._error is not None:
+            raise self._error
+        return self._result  # type: ignore[return-value]

@@ -11,6 +11,7 @@ from plumbrule.facts.board import board_rows
 from plumbrule.facts.crack import crack_rows
 from plumbrule.facts.frame import block_rows, stud_rows
 from plumbrule.facts.hole import hole_rows
+from plumbrule.facts.load_rows import load_rows
 from plumbrule.facts.room import site_row, wall_row
 from plumbrule.facts.screw import screw_rows
 from plumbrule.facts.steel import support_rows
@@ -56,6 +57,7 @@ def work_out(plan: Plan) -> Facts:
         rows[row.kind] = (*rows.get(row.kind, ()), row)
     rows["board"] = boards
     rows["crack"] = crack_rows(plan, carried, by_name)
+    rows.update(load_rows(plan, carried, rows["screw"], rows["hole"]))
     return Facts(rows, _system(plan))
 
 

@@ -27,11 +27,11 @@ class Stations:
 
     def work(self, desk: Desk, runs: bool = True) -> None:
         """Fills in how many there are and what they hold with and, with `runs`, how far they stand apart."""
-        desk.get("screws_in_wall", lambda: float(sum(self._reaches(desk, hole) for hole in self._wall_holes())))
-        desk.get("screws_per_station", lambda: float(min((screws for _, screws in self._places(desk)), default=0)))
+        desk.get("screws_in_wall", lambda: float(sum(self.reaches(desk, hole) for hole in self._wall_holes())))
+        desk.get("screws_per_station", lambda: float(min((screws for _, screws in self.places(desk)), default=0)))
         if not runs:
             return
-        desk.get("stations", lambda: float(len(self._places(desk))))
+        desk.get("stations", lambda: float(len(self.places(desk))))
         if desk.known("stations") and desk.number("stations") < 1:
             return
         desk.get("overhang", lambda: self._overhang(desk)[0])
@@ -44,10 +44,10 @@ class Stations:
     def _wall_holes(self) -> list[Drilling]:
         return [drilling for drilling in self._support.drillings if drilling.leg == "wall"]
 
-    def _places(self, desk: Desk) -> list[tuple[float, int]]:
+    def places(self, desk: Desk) -> list[tuple[float, int]]:
         """Distance from the left end and screws of each station, from left to right. Raises Missing."""
         if self._found is None:
-            holes = [hole for hole in self._wall_holes() if self._reaches(desk, hole)]
+            holes = [hole for hole in self._wall_holes() if self.reaches(desk, hole)]
             desk.need_all(*(hole.x for hole in holes))
             self._found = []
             for place in sorted(desk.length(hole.x) for hole in holes):
@@ -59,19 +59,19 @@ class Stations:
 
     def _runs(self, desk: Desk) -> list[float]:
         desk.number("stations")
-        return [right - left for (left, _), (right, _) in pairwise(self._places(desk))]
+        return [right - left for (left, _), (right, _) in pairwise(self.places(desk))]
 
     def _overhang(self, desk: Desk) -> tuple[float, float]:
         """The worse overhang, and the run beside it (none beside a single station)."""
         desk.number("stations")
-        places = [place for place, _ in self._places(desk)]
+        places = [place for place, _ in self.places(desk)]
         left, right = places[0], desk.length(self._support.length) - places[-1]
         runs = self._runs(desk)
         if not runs:
             return max(left, right), 0.0
         return max((left, runs[0]), (right, runs[-1]), key=lambda end: end[0] / end[1])
 
-    def _reaches(self, desk: Desk, drilling: Drilling) -> bool:
+    def reaches(self, desk: Desk, drilling: Drilling) -> bool:
         """Whether a wall screw is meant for wood: into a block, at a stud, or drawn no further from a stud's centre
         than its half width. Raises Missing, and OutsideRulebook where there are no wood studs."""
         support, plan = self._support, self._plan

@@ -15,7 +15,7 @@ from plumbrule.plan.plan_file import Plan
 from plumbrule.plan.supports import Bracket, Cleat, SteelAngle, SteelSection
 from plumbrule.plan.walls import Wall
 
-__all__ = ["Drilling", "Leg", "Support", "boards_on", "leg_size", "supports", "through"]
+__all__ = ["Drilling", "Leg", "Support", "boards_on", "leg_size", "people_on", "supports", "through"]
 
 Kind = Literal["angle", "bracket", "cleat"]
 
@@ -84,7 +84,7 @@ def _angle(plan: Plan, name: str, angle: SteelAngle) -> Support:
         steel=shape.steel, coating=shape.coating,
         lining_behind=_lining_behind(plan, here, angle.lining_behind),
         ends=(angle.ends.left, angle.ends.right), boards=boards,
-        carries_people=_people(plan, boards, here, angle.bears_at),
+        carries_people=people_on(plan, boards, here, angle.bears_at),
         drillings=(
             *along(plan, angle, "wall", angle.wall_holes, f"{here}/wall_holes"),
             *along(plan, angle, "seat", angle.seat_holes, f"{here}/seat_holes"),
@@ -112,7 +112,7 @@ def _brackets(plan: Plan, name: str, bracket: Bracket) -> Iterator[Support]:
             fillet=shape.fillet, steel=shape.steel, coating=shape.coating,
             lining_behind=_lining_behind(plan, here, bracket.lining_behind),
             ends=("square", "square"), boards=boards,
-            carries_people=_people(plan, boards, here, bracket.bears_at),
+            carries_people=people_on(plan, boards, here, bracket.bears_at),
             drillings=(
                 *in_bracket(plan, bracket, place, "wall", bracket.wall_holes, f"{here}/wall_holes", number),
                 *in_bracket(plan, bracket, place, "seat", bracket.seat_holes, f"{here}/seat_holes", number),
@@ -137,7 +137,7 @@ def _cleat(plan: Plan, name: str, cleat: Cleat) -> Support:
         fillet=nothing, steel=nothing, coating=nothing,
         lining_behind=_lining_behind(plan, here, cleat.lining_behind),
         ends=("square", "square"), boards=boards,
-        carries_people=_people(plan, boards, here, cleat.bears_at),
+        carries_people=people_on(plan, boards, here, cleat.bears_at),
         drillings=(*along(plan, cleat, "wall", cleat.wall_holes, f"{here}/wall_holes"), *seat),
     )  # fmt: skip
 
@@ -146,7 +146,7 @@ def _boards(plan: Plan, support: str) -> tuple[tuple[str, Board], ...]:
     return tuple((name, board) for name, board in (plan.model.boards or {}).items() if support in board.bears_on)
 
 
-def _people(plan: Plan, boards: Sequence[tuple[str, Board]], here: str, bears_at: float | None) -> Input:
+def people_on(plan: Plan, boards: Sequence[tuple[str, Board]], here: str, bears_at: float | None) -> Input:
     """Whether people sit, stand or step on a board here. A low board carries people whatever it is called, and one
     that does decides it. Steel that no board is said to lie on is no proof that nobody sits there: it is not known."""
     if not boards:

@@ -1,0 +1,84 @@
+"""A board on brackets: what comes to each, and what that pulls on its screws from the top down."""
+
+from __future__ import annotations
+
+from plumbrule.catalogue.rows_loads import BOARD_LOAD
+from plumbrule.facts.desk import Desk, Once
+from plumbrule.facts.load_demand import Demand
+from plumbrule.facts.load_ground import Ground
+from plumbrule.facts.load_kinds import Load, size
+from plumbrule.facts.load_three_sides import reactions
+from plumbrule.facts.supports import Support
+from plumbrule.mechanics import bracket, loads
+from plumbrule.mechanics.given import si
+from plumbrule.mechanics.worked import NotPossible, Number, OutsideRulebook, Worked
+
+_SAME = 1e-6
+
+
+class Brackets:
+    """The brackets under one board, from left to right."""
+
+    def __init__(self, ground: Ground) -> None:
+        self._ground = ground
+        self.centres = Once(BOARD_LOAD, self._centres)
+
+    def _centres(self, desk: Desk) -> tuple[float, ...]:
+        """Centre line of each bracket from the left end of the board, mm, in the order of the path's supports."""
+        on = self._ground.path.supports
+        desk.need_all(*(source for support in on for source in (support.left, support.length)))
+        begins, whole = self._ground.left.take(desk), self._ground.sizes.take(desk).length
+        found = tuple(desk.length(support.left) + desk.length(support.length) / 2 - begins for support in on)
+        if any(not -_SAME <= place <= whole + _SAME for place in found):
+            raise OutsideRulebook("A bracket stands beside its board and not under it, so it carries nothing.")
+        return tuple(min(max(place, 0.0), whole) for place in found)
+
+    def on_each(self, desk: Desk, load: Load) -> tuple[tuple[float, float, float], ...]:
+        """For each bracket what is spread on it (weight, then the load) and the one force, N."""
+        ground = self._ground
+        sizes, weight = ground.sizes.take(desk), si(ground.weight.take(desk))
+        centres = self.centres.take(desk)
+        order = sorted(range(len(centres)), key=lambda index: centres[index])
+        places = tuple(centres[index] for index in order)
+        share = dict(zip(order, reactions(1.0, places, sizes.length), strict=True))
+        line, point = size(ground.line(desk, load)), size(ground.point(desk, load))
+        worst = dict.fromkeys(order, 1.0)
+        for end, beyond in ((0, places[0]), (-1, sizes.length - places[-1])):
+            run = abs(places[end] - places[1 if end == 0 else -2])
+            if beyond > 0:
+                worst[order[end]] = si(bracket.nearer_bracket(1.0, beyond, run))
+        return tuple((share[i] * weight / sizes.length, share[i] * line, worst[i] * point) for i in range(len(centres)))
+
+    def tipping(self, desk: Desk, support: Support, load: Load) -> tuple[Worked, Worked]:
+        """The load on one bracket, N, and its moment about the wall, N·mm."""
+        ground = self._ground
+        sizes = ground.sizes.take(desk)
+        weight, spread, force = self.on_each(desk, load)[ground.path.supports.index(support)]
+        arm = desk.length(support.seat_leg_size)
+        middle = sizes.back + sizes.depth / 2
+        out = sizes.back + sizes.depth * (0.5 if load.kind == "S2" else loads.STORAGE_PLACE)
+        tip = max(sizes.front, arm) if force else 0.0
+        numbers = (
+            Number("W", weight, "N"), Number("Q", spread, "N"), Number("P", force, "N"), Number("y_W", middle, "mm"),
+            Number("y_Q", out, "mm"), Number("y_P", tip, "mm"),
+        )  # fmt: skip
+        whole = Worked("R_b", "load on the bracket", "W + Q + P", numbers[:3], weight + spread + force, "N", "statics")
+        moment = Worked(
+            "M_b", "moment of the load about the wall", "W * y_W + Q * y_Q + P * y_P", numbers,
+            weight * middle + spread * out + force * tip, "N·mm", "statics",
+        )  # fmt: skip
+        return whole, moment
+
+    def demands(self, desk: Desk, support: Support, load: Load) -> tuple[Demand, ...]:
+        """What a load puts on the wall screws of one bracket, as one place."""
+        places = self._ground.places_on(desk, support)
+        if len(places) > 1:
+            raise OutsideRulebook("A bracket with screws beside each other is not covered: put them on one line.")
+        whole, moment = self.tipping(desk, support, load)
+        upright = desk.length(support.wall_leg_size)
+        heels = [row[0].heel for row in places[0].rows]
+        if heels[-1] > upright:
+            raise NotPossible("a screw is not on the upright")
+        out = si(moment) / si(whole)
+        screws = bracket.bracket_screws(whole, out, upright, [upright - heel for heel in reversed(heels)])
+        return (Demand(whole, 0.0, moment, "not of this kind", whole, tuple(reversed(screws.pulls))),)
