@@ -19,6 +19,7 @@ from plumbrule.mechanics import (
     load_cases,
     loads,
     returns,
+    sharing,
     slip,
     tables,
     wall_leg,
@@ -52,13 +53,13 @@ def _moments() -> list[Any]:
     return [found.moment(at) for at in (0, 100, 200, 500, 900, 1200, 2499, 2500, 2900, 3000)]
 
 
-def _shared(count: int = 6) -> back_angle.SharedPerson:
+def _shared(count: int = 6) -> sharing.SharedPerson:
     stations = [200.0 + 400.0 * i for i in range(count)]
     screw = slip.slip_stiffness(0.42, 6.35, 4.3942, 12.7)
-    return back_angle.shared_person(
+    return sharing.shared_person(
         loads.person_load(), length=stations[-1] + 200, stations=stations,
-        second_moment=back_angle.stiffness_second_moment(TWO_INCH.second_moment, 12000.0, 381.0, 44.45),
-        stiffness=back_angle.position_stiffness(screw, 1),
+        second_moment=sharing.stiffness_second_moment(TWO_INCH.second_moment, 12000.0, 381.0, 44.45),
+        stiffness=sharing.position_stiffness(screw, 1),
     )  # fmt: skip
 
 
@@ -113,8 +114,8 @@ LOAD_CALLS: dict[str, Callable[[], Any]] = {
     "continuous_beam": lambda: [beam().reactions, beam().support_moments, _moments(), beam().greatest_moment()],
     "spread_load": lambda: back_angle.spread_load(1.75, 275.0, 2463.8),
     "spread_reactions": lambda: back_angle.spread_reactions(1.86, STATIONS, 2476.5).reactions,
-    "stiffness_second_moment": lambda: back_angle.stiffness_second_moment(78668.0, 12000.0, 381.0, 44.45),
-    "position_stiffness": lambda: back_angle.position_stiffness(730.0, 2),
+    "stiffness_second_moment": lambda: sharing.stiffness_second_moment(78668.0, 12000.0, 381.0, 44.45),
+    "position_stiffness": lambda: sharing.position_stiffness(730.0, 2),
     "shared_person": lambda: [_shared(count) for count in (4, 6, 23)],
     "person_force": lambda: [
         back_angle.person_force(case, loads.person_load(), share)
@@ -122,10 +123,14 @@ LOAD_CALLS: dict[str, Callable[[], Any]] = {
         for share in (None, _shared().inside)
     ],
     "person_couple": lambda: [
-        back_angle.person_couple(case, loads.person_load(), 50.8, _twist().drop_of_point(1112.0))
-        for case in ("S1", "S3", "S5")
+        back_angle.person_couple(case, loads.person_load(), 50.8, _twist().drop_of_point(1112.0), depth)
+        for case in ("S1", "S3", "S5") for depth in (381.0, 150.0)
     ],
-    "spread_couple": lambda: back_angle.spread_couple(850.0, 50.8),
+    "spread_couple": lambda: [back_angle.spread_couple(850.0, 50.8, 8.0, depth) for depth in (381.0, 200.0)],
+    "greatest_spread_force": lambda: [
+        back_angle.greatest_spread_force(back_angle.spread_reactions(1.86, places, 2476.5), 8.0)
+        for places in (STATIONS, [100.0, 600.0, 1200.0, 1800.0, 2400.0], [300.0, 2000.0])
+    ],
     "return_load": _return_loads,
     "return_forces": lambda: [
         returns.return_forces(load, 385.8, places)
@@ -133,6 +138,13 @@ LOAD_CALLS: dict[str, Callable[[], Any]] = {
         for places in ([50.0, 330.0], [50.0, 210.0, 368.0])
     ],
     "return_couple": lambda: [returns.return_couple(case, -230.0, 50.8) for case in ("S1 corner", "S2", "D")],
+    "return_front_force": lambda: [
+        returns.return_front_force(
+            loads.person_load(), 385.8, [50.0, 210.0, 368.0], second_moment=TWO_INCH.second_moment, screw_stiffness=k,
+            screws=2,
+        )
+        for k in (100.0, 4700.0)
+    ],
     "return_drop": lambda: returns.return_drop(600.0, 385.8, [50.0, 330.0], 730.0, 1),
     "board_twist": lambda: [
         _twist(), _twist().drop_of_point(1112.0), _twist().moment_of_point(1112.0), _twist().drop_of_spread(1.86),
@@ -144,7 +156,7 @@ LOAD_CALLS: dict[str, Callable[[], Any]] = {
     "person_bending": lambda: [
         board_strip.person_bending(case, 1112.0, 2463.8, 190.5, 44.45) for case in ("S1", "S3", "S5")
     ],
-    "spread_bending": lambda: board_strip.spread_bending(1.86, 2463.8, 381.0, 44.45),
+    "spread_bending": lambda: [board_strip.spread_bending(1.86, length, 381.0, 44.45) for length in (800.0, 2463.8)],
     "person_shear": lambda: board_strip.person_shear(1112.0, 190.5, 44.45),
     "across_moment": lambda: [
         *(board_strip.across_moment(case, 1112.0, 2463.8) for case in ("S1", "S3", "S5")),
@@ -152,7 +164,7 @@ LOAD_CALLS: dict[str, Callable[[], Any]] = {
     ],
     "across_stress": lambda: board_strip.across_stress(133.0, 44.45),
     "corner_hold_down": lambda: [
-        board_strip.corner_hold_down(case, person=1112.0, line_load=1.75, weight=275.0, length=2463.8)
+        board_strip.corner_hold_down(case, person=1112.0, line_load=1.75, weight=275.0, length=2463.8, front_drop=7.0)
         for case in ("S1", "S2", "S3", "S5")
     ],
     "toe": lambda: TOE,

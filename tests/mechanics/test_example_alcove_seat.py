@@ -15,6 +15,7 @@ from worked_examples import (
     FRONT,
     FULL,
     PERSON,
+    TWIST,
     WEIGHT,
     Alcove,
     Station,
@@ -31,7 +32,7 @@ from worked_examples import (
     shared,
 )
 
-from plumbrule.mechanics import back_angle, board_strip, board_twist, returns
+from plumbrule.mechanics import back_angle, board_strip, returns, sharing
 from plumbrule.mechanics.given import si
 from plumbrule.mechanics.slip import STEEL_MODULUS
 from plumbrule.mechanics.worked import Worked
@@ -92,7 +93,7 @@ def test_stiffness_of_the_back_beam() -> None:
     unit = to_si(1, "lbf") * 25.4**2
     assert STEEL_MODULUS * second / unit == pytest.approx(5.48e6, rel=1e-3)
     assert ASH.elastic_modulus is not None
-    whole = back_angle.stiffness_second_moment(second, ASH.elastic_modulus, BOARD["depth"], BOARD["thickness"])
+    whole = sharing.stiffness_second_moment(second, ASH.elastic_modulus, BOARD["depth"], BOARD["thickness"])
     assert STEEL_MODULUS * (si(whole) - second) / unit == pytest.approx(3.89e6, rel=2e-3)
 
 
@@ -193,13 +194,9 @@ def test_board() -> None:
 
 
 def test_front_drop() -> None:
-    assert ASH.elastic_modulus is not None
-    twist = board_twist.board_twist(
-        **BOARD, modulus=ASH.elastic_modulus, shear_ratio=board_twist.SHEAR_RATIO["white ash"]
-    )
-    assert twist.half_span.value == printed("3.108")
-    alone = in_inches(twist.drop_of_point(PERSON))
-    full = in_inches(twist.drop_of_spread(back_angle.spread_load(FULL, WEIGHT, BOARD["length"])))
+    assert TWIST.half_span.value == printed("3.108")
+    alone = in_inches(TWIST.drop_of_point(PERSON))
+    full = in_inches(TWIST.drop_of_spread(back_angle.spread_load(FULL, WEIGHT, BOARD["length"])))
     assert alone == printed("0.258")
     assert full == printed("0.318")
     sums = []
@@ -218,7 +215,13 @@ def test_front_drop() -> None:
 
 
 def test_corner_hold_down() -> None:
-    given = {"person": PERSON, "line_load": FULL, "weight": WEIGHT, "length": BOARD["length"]}
+    given = {
+        "person": PERSON,
+        "line_load": FULL,
+        "weight": WEIGHT,
+        "length": BOARD["length"],
+        "front_drop": inches(0.318),
+    }
     assert in_pounds(board_strip.corner_hold_down("S1", **given)) == printed("125")  # type: ignore[arg-type]
     assert in_pounds(board_strip.corner_hold_down("S2", **given)) == printed("124")  # type: ignore[arg-type]
     assert in_pounds(seat_screw(ASH.gravity)[1]) == printed("140")
@@ -226,4 +229,26 @@ def test_corner_hold_down() -> None:
 
 def test_couples_are_in_inch_pounds() -> None:
     """The couple of one person: half of P b_l, 250 in·lbf on a 2 in. leg."""
-    assert in_inch_pounds(back_angle.person_couple("S1", PERSON, inches(2), 0.0)) == pytest.approx(250)
+    assert in_inch_pounds(back_angle.person_couple("S1", PERSON, inches(2), 0.0, inches(15))) == pytest.approx(250)
+
+
+def test_second_drawing_returns_bend_over_stiff_screws() -> None:
+    """Beyond the example: with its paired screws the second drawing's front position takes 250 lbf, not 236."""
+    alcove = DRAWN_AGAIN
+    load = sum(
+        si(returns.return_load(c, person=PERSON, line_load=FULL, weight=WEIGHT, length=BOARD["length"]))
+        for c in ("D", "S1 corner")
+    )  # type: ignore[misc]
+    found = returns.return_front_force(
+        load, FRONT, alcove.side_stations, second_moment=ANGLE.second_moment, screw_stiffness=alcove.side.slip,
+        screws=2,
+    )  # fmt: skip
+    # By hand, the force method: the middle position's force X closes the gap between chord and angle.
+    spring, pitch = 2 * alcove.side.slip.value, inches(6.25)
+    rigidity, arm = STEEL_MODULUS * ANGLE.second_moment.value, FRONT - inches(14.5)
+    middle = (load / (2 * spring) - load * arm * (2 * pitch) ** 2 / (16 * rigidity)) / (
+        1.5 / spring + (2 * pitch) ** 3 / (48 * rigidity)
+    )
+    front = load * (FRONT - inches(2)) / (2 * pitch) - middle / 2
+    assert found.value == pytest.approx(front, rel=1e-6)
+    assert in_pounds(found) > 236

@@ -11,11 +11,13 @@ from typing import Any
 from plumbrule.mechanics import (
     back_angle,
     bearing_wood,
+    board_twist,
     hold_down,
     loads,
     one_screw,
     returns,
     screw_length,
+    sharing,
     slip,
     tables,
     wall_leg,
@@ -149,6 +151,8 @@ FRONT = STEEL + inches(1 / 16) + inches(15)
 WEIGHT = loads.board_weight(ASH.gravity, **BOARD)
 PERSON = loads.person_load()
 FULL = loads.seat_line_load()
+assert ASH.elastic_modulus is not None
+TWIST = board_twist.board_twist(**BOARD, modulus=ASH.elastic_modulus, shear_ratio=board_twist.SHEAR_RATIO["white ash"])
 BACK = [inches(8.75 + 16 * i) for i in range(6)]
 BACK_LENGTH = inches(97.5)
 
@@ -165,13 +169,18 @@ DRAWN_AGAIN = Alcove(
 )  # fmt: skip
 
 
-def shared(alcove: Alcove) -> back_angle.SharedPerson:
+def spread_couple(force: Given, line_load: Given) -> Worked:
+    drop = TWIST.drop_of_spread(back_angle.spread_load(line_load, WEIGHT, BOARD["length"]))
+    return back_angle.spread_couple(force, LEG, drop, BOARD["depth"])
+
+
+def shared(alcove: Alcove) -> sharing.SharedPerson:
     assert ASH.elastic_modulus is not None
-    second = back_angle.stiffness_second_moment(
+    second = sharing.stiffness_second_moment(
         ANGLE.second_moment, ASH.elastic_modulus, BOARD["depth"], BOARD["thickness"]
     )
-    spring = back_angle.position_stiffness(alcove.back.slip, len(alcove.back_rows))
-    return back_angle.shared_person(PERSON, length=BACK_LENGTH, stations=BACK, second_moment=second, stiffness=spring)
+    spring = sharing.position_stiffness(alcove.back.slip, len(alcove.back_rows))
+    return sharing.shared_person(PERSON, length=BACK_LENGTH, stations=BACK, second_moment=second, stiffness=spring)
 
 
 def dead_reactions() -> Any:
@@ -181,17 +190,19 @@ def dead_reactions() -> Any:
 def back_person(alcove: Alcove, case: back_angle.PersonCase, *, share: bool, c_d: float = 1.0) -> Station:
     dead = dead_reactions().greatest_inside
     force = back_angle.person_force(case, PERSON, shared(alcove).inside if share else None)
-    couple = back_angle.person_couple(case, PERSON, LEG, 0.0)
+    couple = back_angle.person_couple(case, PERSON, LEG, TWIST.drop_of_point(PERSON), BOARD["depth"])
     return station(
-        si(force) + si(dead), si(couple) + si(back_angle.spread_couple(dead, LEG)), alcove.back, alcove.back_rows,
+        si(force) + si(dead), si(couple) + si(spread_couple(dead, 0.0)), alcove.back, alcove.back_rows,
         alcove.back_caps, c_d,
     )  # fmt: skip
 
 
 def back_full(alcove: Alcove) -> Station:
     load = back_angle.spread_load(FULL, WEIGHT, BOARD["length"])
-    force = back_angle.spread_reactions(load, BACK, BACK_LENGTH).greatest
-    return station(force, back_angle.spread_couple(force, LEG), alcove.back, alcove.back_rows, alcove.back_caps)
+    force = back_angle.greatest_spread_force(
+        back_angle.spread_reactions(load, BACK, BACK_LENGTH), TWIST.drop_of_spread(load)
+    )
+    return station(force, spread_couple(force, FULL), alcove.back, alcove.back_rows, alcove.back_caps)
 
 
 def return_at_front(alcove: Alcove, case: returns.ReturnCase) -> tuple[float, list[float], Station]:

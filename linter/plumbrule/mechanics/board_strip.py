@@ -5,6 +5,7 @@ from __future__ import annotations
 
 from typing import Literal
 
+from plumbrule.mechanics.board_twist import require_small_drop
 from plumbrule.mechanics.given import Given, not_negative, number, positive, si, steps
 from plumbrule.mechanics.worked import NotPossible, Worked
 
@@ -52,15 +53,17 @@ def person_bending(case: StripCase, person: Given, length: Given, strip: Given, 
 def spread_bending(line_load: Given, length: Given, depth: Given, thickness: Given) -> Worked:
     """Bending stress f_b in MPa of a spread load, whole width and no help from the back: (w + q b) L²/8 x 6/(b t²).
 
+    A board under two and a half times as long as deep bends most along its front: up to 1.2 - 0.08 L/b as much.
     `line_load` w + q b in N/mm (`back_angle.spread_load`), sizes in mm.
     """
     w, l = not_negative("the line load", line_load), positive("the length", length)  # noqa: E741
     b, t = positive("the depth", depth), positive("the thickness", thickness)
     return Worked(
-        "f_q", "bending under the spread load", "w_b * L^2 / 8 * 6 / (b * t^2)",
+        "f_q", "bending under the spread load", "max(1, 1.2 - 0.08 * L / b) * w_b * L^2 / 8 * 6 / (b * t^2)",
         (number("w_b", line_load, "N/mm"), number("L", length, "mm"), number("b", depth, "mm"),
          number("t", thickness, "mm")),
-        w * l**2 / 8 * 6 / (b * t**2), "MPa", _BOUND, steps=steps(line_load, length, depth, thickness),
+        max(1.0, 1.2 - 0.08 * l / b) * w * l**2 / 8 * 6 / (b * t**2), "MPa", _BOUND,
+        steps=steps(line_load, length, depth, thickness),
     )  # fmt: skip
 
 
@@ -103,13 +106,16 @@ def across_stress(moment: Given, thickness: Given) -> Worked:
     )  # fmt: skip
 
 
-def corner_hold_down(case: PersonAcross, *, person: Given, line_load: Given, weight: Given, length: Given) -> Worked:
+def corner_hold_down(
+    case: PersonAcross, *, person: Given, line_load: Given, weight: Given, length: Given, front_drop: Given
+) -> Worked:
     """Pull in N on the seat screws of a back corner, those within 6 in. of the end; no relief from the weight.
 
     0.5 P (S1), as much for each of two people (S3: P) and for a person dropping (S5: P), 0.12 (w L + W) (S2).
-    `person` in N, `line_load` in N/mm, `weight` of the board in N, `length` in mm. The wall screw at the end is pushed
-    up by as much.
+    `person` in N, `line_load` in N/mm, `weight` of the board in N, `length` in mm. `front_drop` of one person, or of
+    the full seat for S2, in mm: OutsideRulebook past 1/2 in. The wall screw at the end is pushed up by as much.
     """
+    require_small_drop(front_drop)
     if case == "S2":
         w, l = not_negative("the line load", line_load), positive("the length", length)  # noqa: E741
         return Worked(

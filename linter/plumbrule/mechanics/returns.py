@@ -6,13 +6,17 @@ from collections.abc import Sequence
 from itertools import pairwise
 from typing import Literal
 
-from plumbrule.mechanics.given import Given, finite, not_negative, number, positive, steps
+from plumbrule.mechanics.beam_loads import add
+from plumbrule.mechanics.given import Given, finite, not_negative, number, positive, si, steps
 from plumbrule.mechanics.loads import BETWEEN_PEOPLE
+from plumbrule.mechanics.slip import STEEL_MODULUS
+from plumbrule.mechanics.spring_beam import bend, spring_forces
 from plumbrule.mechanics.worked import NotPossible, Number, OutsideRulebook, Worked
 
 ReturnCase = Literal["D", "S1 corner", "S1 midspan", "S2", "S3", "S5 corner"]
 _BOUND = "statics of a board hinged along the back, derived here"
 _LINE = "elastic line of screws, statics"
+_SPRINGS = "beam elements on springs, direct stiffness, derived here"
 ABSENT = (
     "A return on a single screw position can turn about it, so it holds nothing up: it counts as absent until it has "
     "two positions or more in studs or blocking."
@@ -90,12 +94,50 @@ def return_forces(load: Given, front: Given, stations: Sequence[float]) -> tuple
     )  # fmt: skip
 
 
+def return_front_force(
+    load: Given, front: Given, stations: Sequence[float], *, second_moment: Given, screw_stiffness: Given, screws: int
+) -> Worked:
+    """Side force in N to design the front position of a return for: that of the line of screws, or of an angle that
+    bends over them, whichever is larger. On stiff screws the bending angle leaves more on the front one.
+
+    `second_moment` of the angle in mm⁴, `screw_stiffness` k_s of one of `screws` at a position in N/mm; the rest as
+    `return_forces`.
+    """
+    line = return_forces(load, front, stations)[-1]
+    if screws < 1:
+        raise NotPossible("a position has at least one screw")
+    edge, force = si(front), si(load)
+    if edge < stations[-1]:
+        raise NotPossible("a position of the return lies beyond the front of the board")
+    springs = [(place, screws * positive("the slip stiffness", screw_stiffness)) for place in stations]
+    rigidity = STEEL_MODULUS * positive("the second moment", second_moment)
+    carried = spring_forces(bend(edge, springs, rigidity, [(edge, force)]), springs)
+    others = [
+        Worked(f"B_{i}", f"force on position {i}, the angle bending", f"r_{i} * R",
+               (Number(f"r_{i}", part / force if force else 0.0, ""), number("R", load, "N")), part, "N", _SPRINGS,
+               steps=steps(load, second_moment, screw_stiffness))
+        for i, part in enumerate(carried[:-1], 1)
+    ]  # fmt: skip
+    rest = add("B_o", "what the other positions carry, the angle bending", others, _SPRINGS)
+    bent = Worked(
+        "V_b", "side force on the front position, the angle bending", "R - B_o",
+        (number("R", load, "N"), number("B_o", rest, "N")), force - rest.value, "N",
+        "vertical balance of a beam on springs", steps=(*steps(load), rest),
+    )  # fmt: skip
+    return Worked(
+        "V_f", "side force on the front position of the return", f"max({line.symbol}, V_b)",
+        (number(line.symbol, line, "N"), number("V_b", bent, "N")), max(line.value, bent.value), "N", _BOUND,
+        steps=(line, bent),
+    )  # fmt: skip
+
+
 def return_couple(case: ReturnCase, side_force: Given, leg: Given) -> Worked:
-    """Couple M in N·mm at a position of a return: V b_l/2 with a person at its front corner, 0.65 V b_l otherwise.
+    """Couple M in N·mm at a position of a return: V b_l/2 with a person at its front corner, 0.65 V b_l under a spread
+    load, 0.9 V b_l with a person at midspan.
 
     `side_force` V of the position in N (its size counts), `leg` b_l in mm.
     """
-    share = 0.5 if case in _CORNER else 0.65
+    share = 0.5 if case in _CORNER else 0.9 if case == "S1 midspan" else 0.65
     value = share * abs(finite("the side force", side_force)) * positive("the leg", leg)
     return Worked(
         "M_r", "couple at a position of the return", f"{share} * abs(V) * b_l",

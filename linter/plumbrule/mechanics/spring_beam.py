@@ -14,6 +14,7 @@ from plumbrule.mechanics.worked import NotPossible, OutsideRulebook
 
 _BAND = 3
 _MOST = 120
+_HAIR = 1e-5
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,7 +27,7 @@ class Bent:
 
     def drop_at(self, place: float) -> float:
         """The drop at any place of the beam."""
-        node = next(i for i in range(len(self.at) - 1) if place <= self.at[i + 1])
+        node = next((i for i in range(len(self.at) - 1) if place <= self.at[i + 1]), len(self.at) - 2)
         length = self.at[node + 1] - self.at[node]
         x = (place - self.at[node]) / length
         return (
@@ -70,19 +71,35 @@ def bend(
         raise OutsideRulebook("A beam on one spring can turn about it, so it carries nothing that is not right above.")
     if length <= 0 or rigidity <= 0 or any(stiffness <= 0 for _, stiffness in springs):
         raise NotPossible("length, rigidity and springs must be more than zero")
-    places = sorted({0.0, length, *(x for x, _ in springs), *(x for x, _ in forces)})
-    if places[0] < 0 or places[-1] > length or len(places) > _MOST:
+    wanted = [x for x, _ in (*springs, *forces)]
+    if min(wanted) < 0 or max(wanted) > length or len(wanted) > _MOST:
         raise NotPossible("a spring or a force is off the beam, or there are too many")
+    places = _nodes(length, [x for x, _ in springs], [x for x, _ in forces])
     rows = [[0.0] * (2 * len(places)) for _ in range(2 * len(places))]
     for node in range(len(places) - 1):
         _add_element(rows, node, places[node + 1] - places[node], rigidity)
     for place, stiffness in springs:
-        rows[2 * places.index(place)][2 * places.index(place)] += stiffness
+        node = _nearest(places, place)
+        rows[2 * node][2 * node] += stiffness
     load = [0.0] * (2 * len(places))
     for place, force in forces:
-        load[2 * places.index(place)] += force
+        load[2 * _nearest(places, place)] += force
     moved = _sweep(rows, load)
     return Bent(tuple(places), tuple(moved[0::2]), tuple(moved[1::2]))
+
+
+def _nodes(length: float, springs: Sequence[float], forces: Sequence[float]) -> list[float]:
+    """Springs first, then ends and forces that are not within a hair of what is there: an element of next to no length
+    would drown the others' stiffness in rounding."""
+    found: list[float] = []
+    for place in (*springs, 0.0, length, *forces):
+        if all(abs(place - node) > _HAIR * length for node in found):
+            found.append(place)
+    return sorted(found)
+
+
+def _nearest(places: Sequence[float], place: float) -> int:
+    return min(range(len(places)), key=lambda index: abs(places[index] - place))
 
 
 def _add_element(rows: list[list[float]], node: int, length: float, rigidity: float) -> None:
@@ -115,8 +132,8 @@ def _sweep(rows: list[list[float]], load: list[float]) -> list[float]:
 
 
 def spring_forces(bent: Bent, springs: Sequence[tuple[float, float]]) -> tuple[float, ...]:
-    """What each spring carries, N."""
-    return tuple(stiffness * bent.drop[bent.at.index(place)] for place, stiffness in springs)
+    """What each spring carries, N, in the order of `springs`."""
+    return tuple(stiffness * bent.drop[_nearest(bent.at, place)] for place, stiffness in springs)
 
 
 def walked(
