@@ -126,9 +126,9 @@ def front_edge(desk: Desk, placed: Placed) -> float:
 
 def screw_spot(desk: Desk, placed: Placed, support: Support, drilling: Drilling) -> ScrewSpot:
     """Where the screw of a seat hole meets the board. Raises Missing; OutsideRulebook in a corner out of square."""
-    length = desk.length(placed.of("length"))
     if support.wall_name == placed.board.wall:
         desk.need_all(drilling.on_wall, drilling.y)
+        length = desk.length(placed.of("length"))
         to_left = desk.length(drilling.on_wall) - left_end(desk, placed)
         return ScrewSpot(to_left, length - to_left, desk.length(drilling.y) - recess(desk, support))
     end, met = round_the_corner(placed, support)
@@ -138,6 +138,7 @@ def screw_spot(desk: Desk, placed: Placed, support: Support, drilling: Drilling)
     across = desk.length(width) - along if end == "left" else along
     _require_square(desk, met)
     out = desk.length(drilling.y) - recess(desk, support)
+    length = desk.length(placed.of("length"))
     if end in walled_ends(placed):
         to_end = out - _to_end(desk, placed, met, end)
     else:

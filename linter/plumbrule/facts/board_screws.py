@@ -95,7 +95,12 @@ def rows(desk: Desk, placed: Placed, screws: Sequence[HoldDown]) -> Rows | None:
     moves from, of several the one nearest the wall; where all are slotted, the row nearest the wall. Raises Missing."""
     if not screws:
         return None
-    spots = [(screw_spot(desk, placed, *screw).across, slides(desk, screw.drilling)) for screw in screws]
+    spots = []
+    # The last first: what holds the board a second time stands on a return or in the outer row, and is named first.
+    for screw in reversed(screws):
+        moves = slides(desk, screw.drilling)
+        desk.need(given(screw.drilling.holes.diameter))
+        spots.append((screw_spot(desk, placed, *screw).across, moves))
     still = _grouped([across for across, moves in spots if not moves])
     if not still:
         return Rows((), min(across for across, _ in spots))

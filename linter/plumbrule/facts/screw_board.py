@@ -22,12 +22,17 @@ _FROM, _TO = 6.0 - DOUBT, 14.0 + DOUBT
 def work_in_board(desk: Desk, fastening: Fastening, placed: Placed, board: Row) -> None:
     """What hangs on the board that the screw goes into; `board` is its finished row. Needs `diameter`."""
     drilling = fastening.drilling
+    own = fastening.support.wall_name == placed.board.wall
+    # What a person would move is named first: the mark along the steel, or how far from its heel the row is drilled.
+    along, out = (drilling.on_wall, drilling.y) if own else (drilling.y, drilling.on_wall)
 
     def to_end() -> float:
+        desk.need(along)
         spot = screw_spot(desk, placed, fastening.support, drilling)
         return min(spot.to_left, spot.to_right)
 
     def to_edge() -> float:
+        desk.need(out)
         across = screw_spot(desk, placed, fastening.support, drilling).across
         return min(across - back_edge(desk, placed), front_edge(desk, placed) - across)
 
