@@ -65,7 +65,7 @@ def _check(folder: Path) -> int:
         stream.complain(str(fault))
     if not rules:
         raise stream.Refused(f"rulebook: there is no rule in {folder}: no file in it ends in .yaml.")
-    came_out = f"{many(proved, 'example')} came out as written, {many(len(wrong), 'did', 'did')} not"
+    came_out = f"{many(proved, 'example')} came out as written, {len(wrong) or 'none'} did not"
     stream.put([f"{many(len(rules), 'rule')} in {folder}: {came_out}\n"])
     return 1 if wrong else 0
 
