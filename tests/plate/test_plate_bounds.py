@@ -175,7 +175,7 @@ def test_no_plate_passes_the_bound(name: str) -> None:
 
 @pytest.mark.parametrize("index", range(0, len(ROWS), 7))
 def test_a_check_along_the_board_is_covered(index: int) -> None:
-    """Half the shear modulus stands for a check along the grain: solved here, on firm hinges, for every seventh board."""
+    """Half the shear modulus stands for a check along the grain: solved here on firm hinges, every seventh board."""
     case, _ = ROWS[index]
     modulus, across, shear, poisson = WOODS[case.wood]
     law = orthotropic(modulus, across, shear / 2, poisson, case.thickness)

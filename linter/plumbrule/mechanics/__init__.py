@@ -30,4 +30,25 @@ hole          clear_distance, clear_between, bearing_strength, tear_out_strength
 countersink   cone_height, cut_depth, sink_depth, land, bearing_thickness, depth_share, angle_mismatch
 corner        to_inside_mitre, to_outside_mitre, mitre_runs_out, clear_of, run_into
 clearance     clearance_hole, wood_screw_rule_hole, gauge_diameter, hole_after_coat
+
+The load path, from who sits on the board to the screws:
+
+load_cases    CASES, COMBINATIONS, NO_CODE_LOAD, standing, combination_words, combination_duration
+loads         board_weight, steel_weight, weight_of, person_load, seat_line_load, seat_area_load, storage_line_load,
+              lean_load, below_benchmark, put_on_suddenly, dropped, outward_pull, along_wall
+beam_loads    PointLoad, LineLoad, add;  continuous: continuous_beam(...) -> ContinuousBeam (firm supports, worked)
+spring_beam   bend, spring_forces, walked: numbers only;  slip: slip_stiffness, joint_slip, pull_stiffness
+board_twist   board_twist(...) -> BoardTwist.drop_of_point, .moment_of_point, .drop_of_spread; require_small_drop
+board_strip   front_strip, person_bending, spread_bending, person_shear, across_moment, across_stress, corner_hold_down
+back_angle    spread_load, spread_reactions, greatest_spread_force, spread_couple, person_force, person_couple
+sharing       sharing_word, stiffness_second_moment, position_stiffness, shared_person -> SharedPerson
+returns       return_load, return_forces, return_front_force, return_couple, return_drop
+hold_down     BoardLoad, toe, hold_down -> HoldDown, wall_moment, toe_of_fillet_moment, beyond_toe, greatest_overhang,
+              effective_width, across_at_toe, per_width
+leg           leg_moment, leg_capacity, leg_shear_capacity, leg_under_edge, torque_between, torque_capacity, radius_clash
+wall_leg      station_share, lever, pull, pulls_of_rows, on_lining -> OnLining, screw_lever, wall_leg_capacity
+front_drop    position_rotation, front_drop -> FrontDrop
+angle_beam    held_capacity, free_stretch, pressed_tip_capacity, overhang_reaction, idle_screw_load
+bracket       bracket_screws, arm_moment, unbraced_drop, brace, nearer_bracket
+group         screw_group, in_plane, vertical_line, out_of_plane: the elastic method
 """
