@@ -45,7 +45,8 @@ sharing       sharing_word, stiffness_second_moment, position_stiffness, shared_
 returns       return_load, return_forces, return_front_force, return_couple, return_drop
 hold_down     BoardLoad, toe, hold_down -> HoldDown, wall_moment, toe_of_fillet_moment, beyond_toe, greatest_overhang,
               effective_width, across_at_toe, per_width
-leg           leg_moment, leg_capacity, leg_shear_capacity, leg_under_edge, torque_between, torque_capacity, radius_clash
+leg           leg_moment, leg_capacity, leg_shear_capacity, leg_under_edge, torque_between, torque_capacity,
+              radius_clash
 wall_leg      station_share, lever, pull, pulls_of_rows, on_lining -> OnLining, screw_lever, wall_leg_capacity
 front_drop    position_rotation, front_drop -> FrontDrop
 angle_beam    held_capacity, free_stretch, pressed_tip_capacity, overhang_reaction, idle_screw_load
