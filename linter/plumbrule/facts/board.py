@@ -93,8 +93,8 @@ def _cutting(desk: Desk, placed: Placed) -> None:
     steps = placed.plan.model.steps
 
     def after_panels() -> bool:
-        desk.need(Input(steps, "/steps"))
-        assert steps is not None
+        if steps is None:
+            raise Missing(["/steps"])
         cuts, unsaid = _doing("cut board to length", {placed.name}, steps)
         lays, unsaid_lays = _doing("lay panels", fields, steps)
         if (not cuts and unsaid) or (not lays and unsaid_lays):

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Sequence
 from math import hypot
+from typing import TypeVar
 
+from plumbrule.catalogue.rows_boards import BOARD
 from plumbrule.facts.board_place import (
     Placed,
     back_edge,
@@ -18,6 +21,8 @@ from plumbrule.facts.board_place import (
 from plumbrule.facts.desk import Desk, Input, Missing
 from plumbrule.facts.supports import STEP_HEIGHT, Support, leg_size
 
+T = TypeVar("T")
+
 
 def work_ends(desk: Desk, placed: Placed) -> None:
     """The ends of the board and the walls they lie against."""
@@ -25,13 +30,9 @@ def work_ends(desk: Desk, placed: Placed) -> None:
     desk.set("walled_ends", float(len(ends)), f"{placed.here}/wall")
     gaps = [placed.gap(end) for end in ends]
 
-    def widths() -> list[float]:
-        desk.need_all(*gaps)
-        return [desk.length(gap) for gap in gaps]
-
     if ends:
-        desk.get("end_gap_least", lambda: min(widths()))
-        desk.get("end_gap_most", lambda: max(widths()))
+        desk.get("end_gap_least", lambda: _worst(desk, gaps, lambda at, gap: at.length(gap)))
+        desk.get("end_gap_most", lambda: -_worst(desk, gaps, lambda at, gap: -at.length(gap)))
     both = len(ends) == 2
     desk.set("placed_by_gaps", both, placed.here)
     if both:
@@ -47,12 +48,12 @@ def work_bearing(desk: Desk, placed: Placed) -> None:
     desk.set("has_return", bool(returns), f"{placed.here}/bears_on")
     desk.get("supports_apart", lambda: _apart(desk, placed))
     if returns:
-        desk.get("return_bearing", lambda: min(_on_return(desk, placed, one) for one in returns))
+        desk.get("return_bearing", lambda: _worst(desk, returns, lambda at, one: _on_return(at, placed, one)))
     # A bracket carries the board with its arm, which has rules of its own.
     ledges = [one for one in own if one.kind != "bracket"]
     desk.set("back_ledges", float(len(ledges)), f"{placed.here}/bears_on")
     if ledges:
-        desk.get("back_bearing", lambda: min(_on_back(desk, placed, one) for one in ledges))
+        desk.get("back_bearing", lambda: _worst(desk, ledges, lambda at, one: _on_back(at, placed, one)))
 
 
 def work_height(desk: Desk, placed: Placed, others: tuple[Placed, ...]) -> None:
@@ -79,7 +80,12 @@ def work_reach(desk: Desk, placed: Placed) -> None:
     part = (plan.model.walls or {}).get(wall)
     passage = part.passage if part else None
     here = f"/walls/{wall}/passage"
-    desk.get("reach", lambda: front_edge(desk, placed) - finish(desk, plan, wall))
+
+    def reach() -> float:
+        desk.need(placed.of("depth"))
+        return front_edge(desk, placed) - finish(desk, plan, wall)
+
+    desk.get("reach", reach)
     desk.copy("walked_past", Input(passage and passage.walked_past, f"{here}/walked_past"))
     clear = Input(passage and passage.clear_width, f"{here}/clear_width")
 
@@ -99,6 +105,22 @@ def carries_people(desk: Desk, placed: Placed) -> bool:
         return True
     desk.need(carries)
     return False
+
+
+def _worst(desk: Desk, items: Sequence[T], work: Callable[[Desk, T], float]) -> float:
+    """The least of what `work` makes of the items. What makes it the least is noted first, so that a finding stands
+    there. Raises one Missing that names everything wanting."""
+    tried: list[tuple[float, T]] = []
+    wanting: list[str] = []
+    for item in items:
+        try:
+            tried.append((work(Desk(BOARD, "", "", ""), item), item))
+        except Missing as missing:
+            wanting.extend(missing.pointers)
+    if wanting:
+        raise Missing(wanting)
+    tried.sort(key=lambda one: one[0])
+    return min(work(desk, item) for _, item in tried)
 
 
 def _bears_at(desk: Desk, placed: Placed) -> float:
@@ -137,7 +159,7 @@ def _on_return(desk: Desk, placed: Placed, support: Support) -> float:
     between the lining and the board."""
     end, _ = round_the_corner(placed, support)
     size, gap = leg_size(support, "seat"), placed.gap(end)
-    desk.need_all(size, gap)
+    desk.need_all(gap, size)
     face = finish(desk, placed.plan, support.wall_name)
     if support.wall_leg == "up":
         face = max(face, desk.length(support.thickness) - recess(desk, support))
@@ -146,7 +168,7 @@ def _on_return(desk: Desk, placed: Placed, support: Support) -> float:
 
 def _on_back(desk: Desk, placed: Placed, support: Support) -> float:
     size = leg_size(support, "seat")
-    desk.need(size)
+    desk.need_all(placed.gap("back"), size)
     return desk.length(size) - recess(desk, support) - back_edge(desk, placed)
 
 
