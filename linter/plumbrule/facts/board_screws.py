@@ -98,7 +98,8 @@ def rows(desk: Desk, placed: Placed, screws: Sequence[HoldDown]) -> Rows | None:
     spots = []
     # Round holes first, the last of them first: what holds the board a second time stands on a return or in the outer
     # row, and a finding belongs there.
-    for screw in sorted(screws[::-1], key=lambda one: is_slotted(one.drilling)):
+    backwards = screws[::-1]
+    for screw in sorted(backwards, key=lambda one: is_slotted(one.drilling)):
         moves = slides(desk, screw.drilling)
         desk.need(given(screw.drilling.holes.diameter))
         spots.append((screw_spot(desk, placed, *screw).across, moves))
