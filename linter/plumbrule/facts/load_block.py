@@ -82,12 +82,15 @@ def _force(
     ends = [[0.0, 0.0, 0.0], [0.0, 0.0, 0.0]]
     under: list[Worked] = []
     whole, leg = desk.length(length), desk.length(support.wall_leg_size)
+    # Where the leg bears on this block too, what the screws pull the leg presses back: the block is turned, not drawn.
+    bears = desk.length(support.bears_at) - (0.0 if down == "up" else leg)
+    on_block = desk.length(low) <= bears <= desk.length(low) + size[0]
     for place, demand in zip(places, demands, strict=True):
         if not any(one.drilling.holes.into.value == name for one in place.all):
             continue
         x = min(max(place.on_wall - desk.length(left), 0.0), whole)
         heels = [row[0].heel for row in place.rows]
-        pulls = sum(si(line) for line in wall_leg.pulls_of_rows(demand.couple, down, heels, leg))
+        pulls = 0.0 if on_block else sum(si(line) for line in wall_leg.pulls_of_rows(demand.couple, down, heels, leg))
         weights = blocking.end_shares(abs(si(demand.side)), x, whole)
         drawn = blocking.end_shares(pulls, x, whole)
         for end, weight, pull in ((ends[0], weights.left, drawn.left), (ends[1], weights.right, drawn.right)):
