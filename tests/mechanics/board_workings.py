@@ -11,6 +11,7 @@ from plumbrule.mechanics import (
     allowable,
     board_bearing,
     crack,
+    fitting,
     lumber_factors,
     moisture,
     movement,
@@ -125,6 +126,10 @@ BOARD_CALLS: dict[str, Callable[[], Any]] = {
     ],
     "along_grain_movement": lambda: movement.along_grain_movement(2463.8, 11.2, 9.0),
     "steel_growth": lambda: movement.steel_growth(2476.5, 230 / 9, 50 / 3),
+    "finished_opening": lambda: fitting.finished_opening(1524.0, 0.0, 11.1125),
+    "room_past": lambda: fitting.room_past(fitting.finished_opening(1524.0, 0.0, 11.1125), 1506.5375, 6.35),
+    "tilting_width": lambda: fitting.tilting_width(1506.5375, 44.45),
+    "largest_change": lambda: moisture.largest_change(5.1, 11.2, 9.0),
     "play_needed": lambda: slack.play_needed(
         movement.board_movement(ASH, "flat", 298.45, 16.0, 9.0), movement.board_movement(ASH, "flat", 298.45, 5.1, 9.0)
     ),

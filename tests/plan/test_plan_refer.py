@@ -134,7 +134,7 @@ EITHER = [
     ("alcove-seat", "at: studs}", "at: studs, from_left: [3 in]}", "Both at and from_left are given."),
     (
         "alcove-seat",
-        "from_left: [3 in, 8-7/8 in, 14-3/4 in], into",
+        "from_left: [1-1/4 in, 7-1/8 in, 13 in], into",
         "at: studs, into",
         "A hole at a stud goes into the stud.",
     ),

@@ -12,7 +12,7 @@ from plumbrule.facts.reference import tables
 from plumbrule.mechanics import restraint, slack
 from plumbrule.mechanics.board_wood import solid_board
 from plumbrule.mechanics.given import Given
-from plumbrule.mechanics.moisture import MoistureBand, moisture_band
+from plumbrule.mechanics.moisture import MoistureBand, largest_change, moisture_band
 from plumbrule.mechanics.movement import Sawn, movement_coefficient
 from plumbrule.mechanics.table_rows import Board as Species
 from plumbrule.mechanics.worked import OutsideRulebook, Worked
@@ -91,9 +91,9 @@ def _rows(desk: Desk, placed: Placed, screws: Sequence[HoldDown]) -> Rows:
 
 
 def _restraint(desk: Desk, placed: Placed) -> Worked:
-    fitted, dry, damp = desk.numbers("moisture", "dry_end", "damp_end")
+    fitted, _, _ = desk.numbers("moisture", "dry_end", "damp_end")
     stiffness = restraint.across_stiffness(species_of(desk, placed))
-    change = max(damp - fitted, fitted - dry, 0.0)
+    change = largest_change(given(desk, "dry_end"), given(desk, "damp_end"), fitted)
     return restraint.restraint_stress(stiffness, given(desk, "movement_per_cent"), change)
 
 

@@ -13,7 +13,8 @@ from plumbrule.facts.desk import Desk, Input, Missing
 from plumbrule.facts.drilling import Drilling
 from plumbrule.facts.screw_lengths import lining_thickness
 from plumbrule.facts.supports import Support
-from plumbrule.mechanics.worked import OutsideRulebook
+from plumbrule.mechanics.fitting import finished_opening
+from plumbrule.mechanics.worked import OutsideRulebook, Worked
 from plumbrule.plan.boards import Board
 from plumbrule.plan.plan_file import Plan
 
@@ -90,13 +91,14 @@ def recess(desk: Desk, support: Support) -> float:
     return lining_thickness(desk, support) if desk.word(support.lining_behind) == "cut away" else 0.0
 
 
-def opening(desk: Desk, placed: Placed) -> float:
+def opening(desk: Desk, placed: Placed) -> Worked:
     """Clear width in mm between the finished faces that the ends of the board lie against, or from such a face to the
     far end of the wall. Raises Missing; OutsideRulebook in a corner that is not square."""
     width = _wall_width(placed.plan, placed.board.wall)
     ends = walled_ends(placed)
     desk.need_all(width, *(met.angle for met in ends.values()))
-    return desk.length(width) - sum(_face(desk, placed, met) for met in ends.values())
+    left, right = (_face(desk, placed, ends[end]) if end in ends else 0.0 for end in ENDS)
+    return finished_opening(desk.length(width), left, right)
 
 
 def left_end(desk: Desk, placed: Placed) -> float:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from math import hypot
 from typing import TypeVar
 
 from plumbrule.catalogue.rows_boards import BOARD
@@ -20,6 +19,8 @@ from plumbrule.facts.board_place import (
 )
 from plumbrule.facts.desk import Desk, Input, Missing
 from plumbrule.facts.supports import STEP_HEIGHT, Support, leg_size
+from plumbrule.mechanics.fitting import room_past, tilting_width
+from plumbrule.mechanics.worked import Worked
 
 T = TypeVar("T")
 
@@ -37,7 +38,7 @@ def work_ends(desk: Desk, placed: Placed) -> None:
     desk.set("placed_by_gaps", both, placed.here)
     if both:
         desk.get("opening", lambda: opening(desk, placed))
-        desk.get("diagonal", lambda: hypot(desk.number("length"), desk.number("thickness")))
+        desk.get("diagonal", lambda: tilting_width(*desk.numbers("length", "thickness")))
     desk.get("spare", lambda: _spare(desk, placed, gaps))
 
 
@@ -141,12 +142,12 @@ def _top(desk: Desk, placed: Placed) -> float:
     return _bears_at(desk, placed) + desk.length(placed.of("thickness"))
 
 
-def _spare(desk: Desk, placed: Placed, gaps: list[Input]) -> float:
+def _spare(desk: Desk, placed: Placed, gaps: list[Input]) -> Worked | float:
     """What is left of the wall past the board. An end that stands free may reach to the end of its wall."""
     length = desk.number("length")
     if gaps:
         desk.need_all(*gaps)
-        return opening(desk, placed) - length - sum(desk.length(gap) for gap in gaps)
+        return room_past(opening(desk, placed), length, sum(desk.length(gap) for gap in gaps))
     part = (placed.plan.model.walls or {}).get(placed.board.wall)
     width = Input(part.width if part else None, f"/walls/{placed.board.wall}/width")
     desk.need(width)

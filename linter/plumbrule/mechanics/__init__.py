@@ -29,6 +29,7 @@ hole          clear_distance, clear_between, bearing_strength, tear_out_strength
               bears_at_once, net_area, net_strip_modulus, heel_room, worst_distance
 countersink   cone_height, cut_depth, sink_depth, land, bearing_thickness, depth_share, angle_mismatch
 corner        to_inside_mitre, to_outside_mitre, mitre_runs_out, clear_of, run_into
+fitting       finished_opening, room_past, tilting_width
 clearance     clearance_hole, wood_screw_rule_hole, gauge_diameter, hole_after_coat
 
 The load path, from who sits on the board to the screws:

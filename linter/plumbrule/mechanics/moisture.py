@@ -97,6 +97,19 @@ def moisture_band(coldest: Given, warmest: Given, driest: Given, dampest: Given,
     )  # fmt: skip
 
 
+def largest_change(dry: Given, damp: Given, fitted: Given) -> Worked:
+    """By how much at most the moisture of a board moves over the year, %, from that at which it is `fitted` to the
+    `dry` or the `damp` end. Raises NotPossible when dry is above damp."""
+    low, high, start = finite("the dry end", dry), finite("the damp end", damp), finite("the moisture", fitted)
+    if low > high + _TIE:
+        raise NotPossible("the dry end of the band is above the damp end")
+    return Worked(
+        "dM", "largest change of moisture over the year", "max(abs(M_damp - M_i), abs(M_dry - M_i))",
+        (number("M_damp", damp, "%"), number("M_dry", dry, "%"), number("M_i", fitted, "%")),
+        max(abs(high - start), abs(low - start)), "%", "difference", steps=steps(dry, damp, fitted),
+    )  # fmt: skip
+
+
 def _part(name: str, temperature: Given, scale: Scale) -> Worked:
     constant, slope, square = _CONSTANTS[scale][name]
     degrees = from_si(si(temperature), scale)
