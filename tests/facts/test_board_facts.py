@@ -307,6 +307,12 @@ def test_without_a_wall_width_a_return_gives_no_places():
         assert "/walls/left/width" in row.missing[field]
 
 
+def test_a_screw_under_no_board_waits_for_the_board():
+    row = screw_of("display-shelf", "screw S1 of ledge-back", gone=("/boards", "/purchase", "/steps"))
+    for field in ("end_distance", "edge_distance", "holds_the_board", "play_given", "play_needed"):
+        assert row.missing[field] == ("/boards",)
+
+
 def test_the_corner_is_held_by_whichever_screw_is_nearest():
     row = board_of(*SEAT)
     back = PANEL + 0.125

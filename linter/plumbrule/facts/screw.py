@@ -12,7 +12,7 @@ from plumbrule.facts.board_screws import board_of, placed_boards
 from plumbrule.facts.desk import Desk
 from plumbrule.facts.driver import work_driver
 from plumbrule.facts.fastening import Fastening, diameter, fastenings
-from plumbrule.facts.screw_board import work_in_board
+from plumbrule.facts.screw_board import work_in_board, work_without_board
 from plumbrule.facts.screw_lengths import work_lengths
 from plumbrule.facts.screw_pilot import work_pilot
 from plumbrule.facts.screw_place import Nearest, neighbours, work_neighbours, work_place_in_block, work_place_in_stud
@@ -60,6 +60,8 @@ def _row(
     elif support.boards:
         board = board_of(support, drilling, placed)
         work_in_board(desk, fastening, board, boards[board.name])
+    else:
+        work_without_board(desk, fastening)
     work_neighbours(desk, fastening, near)
     work_pilot(desk, fastening)
     work_driver(desk, fastening, plan)

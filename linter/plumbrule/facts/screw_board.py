@@ -9,6 +9,7 @@ from plumbrule.facts.board_screws import ROW, opening_across
 from plumbrule.facts.desk import Desk, Input
 from plumbrule.facts.fastening import Fastening, given
 from plumbrule.facts.row_field import number_of, numbers_of
+from plumbrule.facts.supports import boards_on
 from plumbrule.mechanics import slack
 from plumbrule.mechanics.given import si
 from plumbrule.mechanics.moisture import DOUBT
@@ -47,6 +48,12 @@ def work_in_board(desk: Desk, fastening: Fastening, placed: Placed, board: Row) 
     desk.get("holds_the_board", lambda: abs(desk.number("from_fixed_row")) <= ROW)
     desk.get("play_given", lambda: _play_given(desk, fastening))
     desk.get("play_needed", lambda: _play_needed(desk, placed, board))
+
+
+def work_without_board(desk: Desk, fastening: Fastening) -> None:
+    """A hold-down screw under which no board is written: every measure waits for what would say which board it is."""
+    for field in ("end_distance", "edge_distance", "from_fixed_row", "holds_the_board", "play_given", "play_needed"):
+        desk.get(field, lambda: bool(desk.need(boards_on(fastening.support))))
 
 
 def _play_given(desk: Desk, fastening: Fastening) -> Worked:
