@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
+from plumbrule.inspection.group import under_loads
 from plumbrule.inspection.types import Finding
 from plumbrule.reading.places import Document
 from plumbrule.report.clean import one_line
@@ -39,7 +40,8 @@ def block(
         paper.labelled("judged", "This rule could not be worked out. It counts as stop-work until it can be.")
     paper.labelled("margin", margin(finding, system))
     if finding.also_at:
-        paper.labelled("also at", f"{short_labels(finding.also_at)} (the same)")
+        less = " or less" if under_loads(finding) else ""
+        paper.labelled("also at", f"{short_labels(finding.also_at)} (the same{less})")
     if told is None:
         paper.labelled("why", one_line(rule.why))
     paper.rows("sum", sum_rows(lines_of_finding(finding, system), paper.room(), finding.row.kind, document.path))
