@@ -9,6 +9,11 @@ CASES = (
     "own weight", "one person", "full seat", "two people", "dropping onto the seat", "sideways push", "storage",
     "a load at one place", "books", "leaning", "one person as declared", "full seat as declared",
 )  # fmt: skip
+NOT_COVERED = (
+    "covered", "nothing is said to carry it", "angles, brackets and cleats are mixed", "its back lies on two pieces",
+    "one end is not held", "its back is not held", "it lies on one bracket", "it lies on one cleat at its back",
+    "a return is screwed at one place",
+)  # fmt: skip
 STANDINGS = ("lasting", "benchmark", "declared", "advisory")
 SHARINGS = (
     "shared", "few positions", "spliced", "loose holes", "screws too soft", "returns missing", "not of this kind",
@@ -31,6 +36,7 @@ BOARD_LOAD = RowType(
         number("line_load", "N/mm", "what is spread along the board, its own weight not counted"),
         number("declared_line_load", "N/mm", "what the plan declares to be spread along the board"),
         number("weight", "N", "weight of the board"),
+        word("not_covered", NOT_COVERED, "why no bound or formula covers how it is carried; `covered` where one does"),
         number("front", "mm", "from the heel of the steel at the wall to the front edge"),
         number("toe", "mm", "from that heel to where a tipping board bears"),
         number("beyond_toe", "mm", "how far the middle of all loads lies beyond that toe; below zero, inside it"),

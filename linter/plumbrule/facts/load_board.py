@@ -9,7 +9,7 @@ from itertools import pairwise
 from plumbrule.catalogue.fact import Row
 from plumbrule.catalogue.rows_loads import BOARD_LOAD
 from plumbrule.facts import load_back_alone, load_three_sides
-from plumbrule.facts.desk import Desk
+from plumbrule.facts.desk import Desk, Input, Missing
 from plumbrule.facts.load_brackets import Brackets
 from plumbrule.facts.load_ground import Ground
 from plumbrule.facts.load_kinds import Load, size
@@ -39,6 +39,7 @@ class BoardRow:
         said = load.case if load.kind != "D" else "its own weight"
         desk = Desk(BOARD_LOAD, path.pointer, path.pointer, f"{path.name} under {said}")
         start(desk)
+        desk.get("not_covered", lambda: self._why(desk))
         if load.kind not in ("D", "S2", "S6"):
             desk.get("point", lambda: ground.point(desk, load) or 0.0)
         if load.kind in ("S2", "S6", "S7"):
@@ -63,6 +64,13 @@ class BoardRow:
         if load.kind in ("S1", "S3", "S5"):
             desk.get("swings", lambda: stiffness.feel(self._covered(desk, self._instant)))
         return desk.row()
+
+    def _why(self, desk: Desk) -> str:
+        path = self._ground.path
+        desk.need(Input(path.board.bears_on, f"{path.pointer}/bears_on"))
+        if path.wanting:
+            raise Missing(path.wanting)
+        return path.not_covered
 
     def _covered(self, desk: Desk, work: Callable[[Desk], Worked]) -> Worked:
         self._ground.path.require(*COVERED)

@@ -42,6 +42,18 @@ _ONE_CLEAT = (
 )
 _NOTHING = "Nothing is said to carry this board."
 
+# The short words of `NOT_COVERED`, which a rule may print, and the sentence that explains each.
+_WORDS = {
+    _ONE_PLACE: "a return is screwed at one place",
+    _TWO_BACKS: "its back lies on two pieces",
+    _ONE_RETURN: "one end is not held",
+    _NO_BACK: "its back is not held",
+    _MIXED: "angles, brackets and cleats are mixed",
+    _ONE_BRACKET: "it lies on one bracket",
+    _ONE_CLEAT: "it lies on one cleat at its back",
+    _NOTHING: "nothing is said to carry it",
+}
+
 
 @dataclass(frozen=True, slots=True)
 class Path:
@@ -62,6 +74,11 @@ class Path:
     def pointer(self) -> str:
         """Where the board stands in the plan."""
         return f"/boards/{self.name}"
+
+    @property
+    def not_covered(self) -> str:
+        """The word for why nothing covers how it is carried."""
+        return _WORDS.get(self.reason, "covered")
 
     @property
     def returns(self) -> tuple[Support, ...]:
