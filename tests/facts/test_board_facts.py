@@ -105,6 +105,12 @@ def test_what_is_left_out_is_named_and_never_a_number(gone, field, missing):
     assert field not in row.values
 
 
+def test_a_gap_off_nothing_asks_for_the_corner():
+    row = board_of(*NICHE, gone=("/corners/back-right",))
+    for field in ("placed_by_gaps", "walled_ends", "meets_panels"):
+        assert row.missing[field] == ("/corners",)
+
+
 def test_a_support_still_to_be_measured_leaves_the_height_open():
     row = board_of(*SEAT, {**TEMPLATE, "/angles/seat-left/bears_at": ON_SITE})
     for field in ("supports_apart", "top", "height_least", "at_seat_height"):

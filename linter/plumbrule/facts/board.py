@@ -7,7 +7,7 @@ from collections.abc import Mapping, Sequence
 from plumbrule.catalogue.fact import Row
 from plumbrule.catalogue.rows_boards import BOARD
 from plumbrule.facts.board_moisture import work_moisture
-from plumbrule.facts.board_place import Placed, walled_ends
+from plumbrule.facts.board_place import Placed, require_ends_known, walled_ends
 from plumbrule.facts.board_room import carries_people, work_bearing, work_ends, work_height, work_reach
 from plumbrule.facts.board_screws import HoldDown, corner_hold, hold_downs, pitches, placed_boards
 from plumbrule.facts.desk import Desk, Input, Missing
@@ -86,7 +86,14 @@ def _cutting(desk: Desk, placed: Placed) -> None:
     """Whether an end that meets a panelled wall is cut when the panels are there to measure to."""
     walls = [met.beyond for met in walled_ends(placed).values() if met.beyond is not None]
     fields = {name for name, field in (placed.plan.model.panels or {}).items() if set(walls) & set(field.walls)}
-    desk.set("meets_panels", bool(fields), *(f"/panels/{name}/walls" for name in sorted(fields)), placed.here)
+
+    def meets() -> bool:
+        require_ends_known(placed)
+        for name in sorted(fields):
+            desk.need(Input(True, f"/panels/{name}/walls"))
+        return bool(fields)
+
+    desk.get("meets_panels", meets)
     if not fields:
         return
     desk.copy("cut_long_by", placed.of("cut_long_by"))

@@ -69,6 +69,19 @@ def walled_ends(placed: Placed) -> Mapping[End, Met]:
     return found
 
 
+def require_ends_known(placed: Placed) -> None:
+    """Raises Missing where a gap is left at an end, as one leaves it off a wall, and nothing says what stands there."""
+    wall = (placed.plan.model.walls or {}).get(placed.board.wall)
+    if placed.plan.is_written(f"{placed.here}/left"):
+        return
+    for end in ENDS:
+        gap = placed.gap(end).value
+        stands = getattr(wall.ends, end) if wall is not None and wall.ends is not None else None
+        off_a_wall = isinstance(gap, int | float) and gap <= FREE
+        if off_a_wall and stands is None and corner_at(placed.plan, placed.board.wall, end) is None:
+            raise Missing(["/corners"])
+
+
 def finish(desk: Desk, plan: Plan, wall: str) -> float:
     """What panels and their adhesive add to the face of a wall, mm; nothing where it gets none. Raises Missing."""
     thickest = 0.0

@@ -14,6 +14,7 @@ from plumbrule.facts.board_place import (
     left_end,
     opening,
     recess,
+    require_ends_known,
     round_the_corner,
     walled_ends,
 )
@@ -28,14 +29,20 @@ T = TypeVar("T")
 def work_ends(desk: Desk, placed: Placed) -> None:
     """The ends of the board and the walls they lie against."""
     ends = walled_ends(placed)
-    desk.set("walled_ends", float(len(ends)), f"{placed.here}/wall")
+
+    def known(value: float) -> float:
+        require_ends_known(placed)
+        desk.need(Input(True, f"{placed.here}/wall"))
+        return value
+
+    desk.get("walled_ends", lambda: known(float(len(ends))))
     gaps = [placed.gap(end) for end in ends]
 
     if ends:
         desk.get("end_gap_least", lambda: _worst(desk, gaps, lambda at, gap: at.length(gap)))
         desk.get("end_gap_most", lambda: -_worst(desk, gaps, lambda at, gap: -at.length(gap)))
     both = len(ends) == 2
-    desk.set("placed_by_gaps", both, placed.here)
+    desk.get("placed_by_gaps", lambda: bool(known(both)))
     if both:
         desk.get("opening", lambda: opening(desk, placed))
         desk.get("diagonal", lambda: tilting_width(*desk.numbers("length", "thickness")))
