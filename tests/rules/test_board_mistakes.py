@@ -14,6 +14,8 @@ from plumbrule.rulebook.load import load
 
 PLANS = shipped.folder("plans")
 TRADES = ("boards", "framing", "steel")
+# A shelf that was never meant to carry a person is too weak for one in every way: that is the mistake, not another.
+MEANT_FOR_SHOES = "shoe-shelf-at-chair-height"
 
 # plan, rule, level, pointer, how many boards, cracks or screws have it, what may be found beside it
 MISTAKES = [
@@ -21,18 +23,16 @@ MISTAKES = [
      {"settles-too-short"}),
     ("screwed-down-front-and-back", "board-held-in-two-rows", "correction", "/holes/arm/diameter", 1,
      {"no-room-to-move"}),
-    ("check-through-the-slab", "crack-too-deep", "correction", "/boards/bread-bench/cracks/shake/depth", 1, set()),
-    ("screw-beside-the-check", "screw-near-a-crack", "correction", "/boards/pupils-bench/cracks/check/from_left", 1,
+    ("check-through-the-slab", "crack-too-deep", "correction", "/boards/bread-shelf/cracks/shake/depth", 1, set()),
+    ("screw-beside-the-check", "screw-near-a-crack", "correction", "/boards/score-shelf/cracks/check/from_left", 1,
      set()),
-    ("thick-seat-jams-between-its-piers", "cannot-be-tilted-in", "correction", "/boards/pier-seat/length", 1, set()),
-    ("seat-with-a-sawn-edge", "sharp-seat-edge", "correction", "/boards/shoe-bench/edges/front/ease", 1, set()),
-    ("tape-behind-the-panel-forgotten", "board-does-not-fit", "correction", "/boards/print-bench/length", 1, set()),
+    ("thick-shelf-jams-between-its-piers", "cannot-be-tilted-in", "correction", "/boards/pier-shelf/length", 1, set()),
+    ("tape-behind-the-panel-forgotten", "board-does-not-fit", "correction", "/boards/print-shelf/length", 1, set()),
     ("cut-before-the-panels-are-up", "cut-to-length-too-early", "correction", "/steps/cut/after", 1, set()),
     ("shoe-shelf-at-chair-height", "low-shelf-without-a-seats-load", "correction", "/boards/coat-shelf/load/point", 1,
      set()),
     ("book-shelf-in-the-corridor", "reaches-into-a-public-way", "correction", "/boards/new-book-shelf/depth", 1, set()),
-    ("shelf-over-the-bench", "shelf-over-heads", "correction", "/brackets/book-bracket/bears_at", 1, set()),
-    ("wide-gap-at-the-end", "short-bearing-on-the-return", "correction", "/boards/ticket-bench/gaps/right", 1, set()),
+    ("wide-gap-at-the-end", "short-bearing-on-the-return", "correction", "/boards/ticket-shelf/gaps/right", 1, set()),
 ]  # fmt: skip
 
 
@@ -52,6 +52,8 @@ def test_the_mistake_is_found_where_it_was_made(name, rule, level, pointer, coun
 @pytest.mark.parametrize(("name", "rule", "level", "pointer", "count", "beside"), MISTAKES)
 def test_nothing_else_is_wrong_with_the_board_its_steel_or_its_framing(name, rule, level, pointer, count, beside):
     found = examined(f"faulty/{name}").inspection.findings
+    if name == MEANT_FOR_SHOES:
+        found = [one for one in found if one.rule.trade == "boards"]
     others = {one.rule.id for one in found if one.rule.trade in TRADES and one.level != "advisory"}
     assert others - {rule} == beside
 
