@@ -30,6 +30,9 @@ MISTAKES = [
 ]
 
 
+LOADED = ("station_load", "block_load")
+
+
 @cache
 def broken(name):
     found = examine(read_file(PLANS / f"{name}.yaml"), load(), date(2026, 1, 1)).inspection.findings
@@ -43,7 +46,9 @@ def test_the_mistake_is_found_where_it_was_made(name, rule, pointer):
 
 @pytest.mark.parametrize(("name", "rule", "pointer"), MISTAKES)
 def test_little_else_is_wrong_in_the_framing(name, rule, pointer):
-    rules = {finding.rule.id for finding in broken(f"faulty/{name}") if finding.rule.trade == "framing"}
+    # How strong these plans are under their loads is not what they show.
+    found = [finding for finding in broken(f"faulty/{name}") if finding.rule.looks_at not in LOADED]
+    rules = {finding.rule.id for finding in found if finding.rule.trade == "framing"}
     assert len(rules - {rule}) <= 1
 
 

@@ -107,8 +107,15 @@ class StationRow:
         leg = desk.length(support.wall_leg_size)
         width, crush = self._kept(desk, "bearing", lambda own: self._bearing(own, place))
         if len(place.rows) == 1:
-            found = wall_leg.on_lining(demand.couple, down, place.rows[0][0].heel, leg, width, crush)
-            return (_per_screw(found.pull, len(place.rows[0])),)
+            heel = place.rows[0][0].heel
+            try:
+                line = wall_leg.on_lining(demand.couple, down, heel, leg, width, crush).pull
+            except OutsideRulebook:
+                # The pull is more than with a firm edge. Where that is too much already there is a number to show.
+                line = wall_leg.pull(demand.couple, wall_leg.lever(down, heel, leg))
+                if line.value <= si(self._kept(desk, ("pull", self._load.duration), self._pull)):
+                    raise
+            return (_per_screw(line, len(place.rows[0])),)
         lines = wall_leg.pulls_of_rows(demand.couple, down, [row[0].heel for row in place.rows], leg)
         reach = max(row[0].heel for row in place.rows) if down == "up" else leg - min(row[0].heel for row in place.rows)
         kept = (0.15 if down == "up" else 0.25) * reach
