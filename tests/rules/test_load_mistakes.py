@@ -1,0 +1,50 @@
+"""Plans with one classic mistake of loads each: the finding of that mistake, on the part where it was made."""
+
+from __future__ import annotations
+
+from datetime import date
+from functools import cache
+
+import pytest
+
+from plumbrule import shipped
+from plumbrule.inspection.examine import examine
+from plumbrule.reading.places import read_file
+from plumbrule.rulebook.load import load
+
+PLANS = shipped.folder("plans")
+
+MISTAKES = [
+    ("floating-seat-on-a-back-angle", "person-on-a-back-angle-alone", "/boards/float-seat"),
+    ("floating-seat-on-a-back-angle", "board-tips-off-its-steel", "/angles/seat-steel"),
+    ("light-shelf-leans-forward", "shelf-sags-over-the-years", "/boards/cedar-shelf"),
+    ("light-shelf-leans-forward", "shelf-leaned-on", "/angles/shelf-steel"),
+    ("thin-board-under-people", "board-bends-too-far", "/boards/window-bench"),
+    ("bench-held-at-one-end", "nothing-shows-it-carries-people", "/boards/window-bench"),
+    ("lags-through-the-lining", "screw-too-weak-sideways", "/cleats/left"),
+    ("double-rows-of-books", "screw-overloaded-both-ways", "/angles/shelf-steel"),
+]
+
+
+@cache
+def examined(name):
+    return examine(read_file(PLANS / f"{name}.yaml"), load(), date(2026, 1, 1)).inspection
+
+
+@pytest.mark.parametrize(("name", "rule", "part"), MISTAKES)
+def test_the_mistake_is_found_on_the_part_where_it_was_made(name, rule, part):
+    found = [one for one in examined(f"faulty/{name}").findings if one.rule.id == rule and one.verdict == "breaks"]
+    assert part in {one.row.part for one in found}
+
+
+def test_a_board_held_at_one_end_gets_no_number():
+    inspection = examined("faulty/bench-held-at-one-end")
+    assert not [one for one in inspection.findings if one.rule.id == "board-bends-too-far"]
+    assert "board-bends-too-far" in {one.rule.id for one in inspection.not_inspected}
+
+
+@pytest.mark.parametrize("name", ["alcove-seat", "display-shelf", "bracket-shelf", "cleat-shelf"])
+def test_a_base_plan_carries_its_loads(name):
+    inspection = examined(name)
+    assert not [one for one in inspection.findings if one.level != "advisory"]
+    assert not inspection.not_inspected
