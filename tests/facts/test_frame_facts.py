@@ -43,7 +43,7 @@ def test_a_block_stands_between_its_studs():
     row = block_of(ALCOVE, "seat-block-left")
     # Studs at 29-1/4 and 47-1/4, 1-1/2 wide: 30 to 46-1/2 is clear, and the block is 16-1/2 long.
     assert row.values["end_fit"] == pytest.approx(0, abs=1e-9)
-    assert (row.values["height"], row.values["depth"]) == pytest.approx((inch(5.5), inch(3.5)))
+    assert (row.values["height"], row.values["depth"]) == pytest.approx((inch(9.25), inch(3.5)))
     assert row.values["end_screw_bite"] == pytest.approx(inch(3 - 1.5))
     assert row.values["carries_people"] is True
 

@@ -112,10 +112,10 @@ def test_a_screw_in_a_block_by_hand():
     row = screw_of(ALCOVE, IN_BLOCK)
     error = 1 / 32 + 1 / 64
     assert row.values["along_grain"] is False
-    # Hole at 31-3/4 + 1-1/4 in the block from 30 to 46-1/2; 13-1/4 high in the block from 11-1/4 to 16-3/4.
+    # Hole at 31-3/4 + 1-1/4 in the block from 30 to 46-1/2; 13-1/4 high in the block from 9-1/4 to 18-1/2.
     assert row.values["end_distance"] == pytest.approx(inch(3 - error))
-    assert row.values["loaded_edge_distance"] == pytest.approx(inch(2 - error))
-    assert row.values["edge_distance"] == pytest.approx(inch(2 - error))
+    assert row.values["loaded_edge_distance"] == pytest.approx(inch(4 - error))
+    assert row.values["edge_distance"] == pytest.approx(inch(4 - error))
     assert "wood_beside" not in row.values
 
 

@@ -54,7 +54,7 @@ PURCHASED = {
         "/purchase/screws/wall-lag",
         "/purchase/boards/seat",
         "/purchase/washers/seat-screw",
-        "/purchase/timber/4x6",
+        "/purchase/timber/4x10",
         "/purchase/trims/shoe",
         "/purchase/sealants/perimeter",
         "/purchase/backers/perimeter",
@@ -129,7 +129,7 @@ def test_a_name_of_two_parts_must_say_which() -> None:
 
 # What is replaced, and the one sentence that must be among what is then said.
 EITHER = [
-    ("alcove-seat", "size: No. 10, length: 3 in", "length: 3 in", "Neither size nor diameter is given."),
+    ("alcove-seat", "size: No. 14, length: 3 in", "length: 3 in", "Neither size nor diameter is given."),
     ("alcove-seat", "{pattern: lag-pair, at: studs}", "{pattern: lag-pair}", "Neither at nor from_left is given."),
     ("alcove-seat", "at: studs}", "at: studs, from_left: [3 in]}", "Both at and from_left are given."),
     (

@@ -165,7 +165,7 @@ def test_a_measured_stud_is_taken_as_measured() -> None:
 
 def test_a_block_laid_flat_shows_its_wide_side() -> None:
     flat = ((alcove().model.walls or {})["left"].blocking or {})["seat-block-left"]
-    assert resolve.block_size(flat) == tuple(inches(5.5, 3.5))
+    assert resolve.block_size(flat) == tuple(inches(9.25, 3.5))
     on_edge = ((store().model.walls or {})["long"].blocking or {})["pad"]
     assert resolve.block_size(on_edge) == (45.0, 145.0)
 
