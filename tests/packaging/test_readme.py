@@ -44,7 +44,7 @@ def test_the_punch_list_in_it_is_what_is_printed_today():
 def test_the_plan_to_copy_passes_with_nothing_left_out():
     (plan,) = blocks("yaml")
     examined = examine(read(plan.encode(), "shelf.yaml"), load(), date(2026, 6, 1))
-    assert not examined.inspection.findings
+    assert [one.rule.id for one in examined.inspection.findings if one.level != "advisory"] == []
     assert not examined.inspection.not_inspected
     assert examined.inspection.tally.holds > 100
     assert len(plan.splitlines()) <= 45
