@@ -100,7 +100,7 @@ def demands(desk: Desk, ground: Ground, load: Load) -> tuple[Demand, ...]:
 
 def _with(line: Worked, more: float, symbol: str, new: str, words: str, unit: str) -> Worked:
     return Worked(
-        new, words, f"{symbol} + {new}_s", (Number(symbol, si(line), unit), Number(f"{new}_s", more, unit)),
+        new, words, f"{symbol} + {new}_steel", (Number(symbol, si(line), unit), Number(f"{new}_steel", more, unit)),
         si(line) + more, unit, _STATICS, steps=(line,),
     )  # fmt: skip
 

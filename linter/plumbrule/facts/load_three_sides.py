@@ -16,7 +16,7 @@ from plumbrule.facts.row_field import numbers_of
 from plumbrule.facts.supports import Support
 from plumbrule.mechanics import back_angle, board_twist, crack, returns, sharing, simple_span, slip
 from plumbrule.mechanics.beam_loads import add
-from plumbrule.mechanics.given import Given, number, si, steps
+from plumbrule.mechanics.given import Given, number, si
 from plumbrule.mechanics.worked import Number, Worked
 
 _STATICS = "statics"
@@ -288,9 +288,4 @@ def _sum(symbol: str, words: str, first: tuple[str, float], second: tuple[str, f
 
 
 def _plus(symbol: str, words: str, first: Worked, second: Worked) -> Worked:
-    unit = "N·mm" if symbol == "M" else "N"
-    return Worked(
-        symbol, words, f"{first.symbol} + {second.symbol}",
-        (number(first.symbol, first, unit), number(second.symbol, second, unit)), si(first) + si(second), unit,
-        _STATICS, steps=steps(first, second),
-    )  # fmt: skip
+    return add(symbol, words, (first, second), _STATICS)

@@ -176,11 +176,17 @@ _AT_ONCE = 20
 
 def _plain_sum(symbol: str, words: str, terms: Sequence[Worked], source: str) -> Worked:
     unit = _SI_OF[terms[0].unit] if terms[0].unit in _SI_OF else terms[0].unit
-    names = [term.symbol for term in terms]
+    names = _apart([term.symbol for term in terms])
     return Worked(
-        symbol, words, " + ".join(names), tuple(number(term.symbol, term, unit) for term in terms),
+        symbol, words, " + ".join(names),
+        tuple(number(name, term, unit) for name, term in zip(names, terms, strict=True)),
         sum(si(term) for term in terms), unit, source, steps=tuple(terms),
     )  # fmt: skip
+
+
+def _apart(symbols: Sequence[str]) -> list[str]:
+    """The symbols of terms, numbered where two share one: a symbol of a line stands for one number."""
+    return [f"{symbol}_{place}" if symbols.count(symbol) > 1 else symbol for place, symbol in enumerate(symbols, 1)]
 
 
 _SI_OF = {"lbf": "N", "in·lbf": "N·mm", "lbf/in": "N/mm"}
