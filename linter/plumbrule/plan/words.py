@@ -23,8 +23,7 @@ StudSize = Literal["2x3", "2x4", "2x6", "2x8", "3x4", "4x4", "4x6"]
 # Lumber that blocks and cleats are cut from; the studs are among it.
 LumberSize = Literal[
     "1x2", "1x3", "1x4", "1x6", "1x8", "2x2", "2x3", "2x4", "2x6", "2x8", "2x10", "2x12", "3x4", "3x6", "4x4", "4x6",
-    "4x8", "4x10",
-    "4x8", "6x6",
+    "4x8", "4x10", "6x6",
 ]  # fmt: skip
 FramingKind = Literal["wood studs", "steel studs", "masonry", "concrete"]
 # The group names of the wood design values, lower case and without brackets; `unknown` is the weakest of them.
