@@ -1,4 +1,4 @@
-"""Every line of every calculation of every shipped plan is worked again: from its numbers, and from its printed text."""
+"""Every line of every calculation of every shipped plan is worked again, from its numbers and from its printed text."""
 
 from __future__ import annotations
 
