@@ -98,7 +98,11 @@ def _brackets(plan: Plan, name: str, bracket: Bracket) -> Iterator[Support]:
     boards = _boards(plan, name)
     places = resolve.bracket_places(plan, name, bracket)
     # Brackets that nobody placed still stand for themselves: one of unknown place, so that no rule passes them by.
-    nowhere = (f"{here}/from_left",) if places is not None else studs_wanted(plan, bracket.wall)
+    nowhere = (
+        (f"{here}/from_left",)
+        if places is not None
+        else (resolve.bracket_places_wanted(plan, name, bracket) or studs_wanted(plan, bracket.wall))
+    )
     for number, place in enumerate(places or (resolve.Station(None, None, None, nowhere),), 1):
         centre = placed(plan, place.on_wall, place.pointers)
         width = Input(bracket.width, f"{here}/width")

@@ -53,9 +53,9 @@ def block(
     paper.labelled(rule.caution.signal, one_line(rule.caution.text), *_SIGNALS[rule.caution.signal])
     paper.labelled("who", one_line(rule.defer))
     if not failed and rule.remedies:
-        paper.labelled(
-            "cure", f"worth trying: {', or '.join(hint(remedy) for remedy in rule.remedies)} (not yet tried here)"
-        )
+        hints = ", or ".join(hint(remedy) for remedy in rule.remedies)
+        on = hangs_on(finding)
+        paper.labelled("cure", f"worth trying: {hints} (not yet tried here){f'; it hangs on {on}' if on else ''}")
     paper.labelled("lesson", f"plumbrule lesson {rule.id}")
 
 
@@ -89,6 +89,26 @@ def hint(remedy: RemedyHint) -> str:
     if remedy.go in ("smaller", "larger"):
         return f"make {field} {remedy.go}"
     return one_line(f"make {field}: {remedy.go}")
+
+
+# What is built or found is not for a cure to move.
+_CHANGEABLE = ("screws", "sections", "holes", "angles", "brackets", "cleats", "boards")
+
+
+def hangs_on(finding: Finding) -> str:
+    """The keys of the plan that a figure which nobody writes down comes from, part by part: `wall-lag (diameter,
+    length), seat-steel (thickness)`. Empty where the field to change is itself a key."""
+    parts: dict[str, dict[str, None]] = {}
+    for remedy in finding.rule.remedies:
+        pointers = finding.row.inputs.get(remedy.change, ())
+        if len(pointers) < 2:
+            continue
+        for pointer in pointers:
+            _, section, *rest = pointer.split("/")
+            if section in _CHANGEABLE and len(rest) > 1:
+                key = next(word for word in reversed(rest) if not word.isdigit())
+                parts.setdefault(rest[0], {})[key.replace("_", " ")] = None
+    return ", ".join(f"{one_line(part)} ({', '.join(keys)})" for part, keys in parts.items())
 
 
 def sum_rows(whole: Sum, width: int, kind: str, path: str) -> list[str]:

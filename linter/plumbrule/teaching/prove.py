@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
-from pathlib import Path
 
 from plumbrule import shipped
 from plumbrule.catalogue.fact import Row
@@ -139,8 +138,3 @@ def _told(applied: list[tuple[Row, Judgement]]) -> str:
         wanting = f", wants {', '.join(judgement.missing)}" if judgement.missing else ""
         told.append(f"{row.label} {judgement.verdict}{numbers}{wanting}")
     return "; ".join(told)
-
-
-def rule_path(folder: Path, rule: Rule) -> Path:
-    """The file a rule was read from."""
-    return next(path for path in folder.rglob(rule.path))
