@@ -8,12 +8,14 @@ from plumbrule import __version__
 from plumbrule.report.block import cited
 from plumbrule.report.clean import clean, one_line
 from plumbrule.report.data import citation_entry, dumps, indented
-from plumbrule.report.figures import many, significant, with_unit
+from plumbrule.report.figures import many, quantity
 from plumbrule.report.paper import Paper
 from plumbrule.report.places import house_changes
 from plumbrule.report.terms import Terms
 from plumbrule.rulebook.rule import TRADES, Rule, Setting
 from plumbrule.rulebook.rulebook import Rulebook
+
+_INCH_UNITS = (" in", " ft", " lbf", " lbf/ft", " psi", " °F")
 
 
 def text(rulebook: Rulebook, terms: Terms) -> str:
@@ -62,8 +64,9 @@ def demand(rule: Rule) -> str:
 
 def setting_line(setting: Setting) -> str:
     """`factor 1.5 (a house may set 1.25 or more): edge distance as a multiple of the hole diameter`."""
-    least = "" if setting.least is None else with_unit(significant(setting.least, 6), setting.unit)
-    most = "" if setting.most is None else with_unit(significant(setting.most, 6), setting.unit)
+    system = "inch" if setting.written.endswith(_INCH_UNITS) else "metric"
+    least = "" if setting.least is None else quantity(setting.least, setting.unit, system)
+    most = "" if setting.most is None else quantity(setting.most, setting.unit, system)
     if least and most:
         room = f"a house may set {least} to {most}"
     elif least or most:
