@@ -6,6 +6,17 @@ import hashlib
 from collections.abc import Mapping
 from types import MappingProxyType
 
+from plumbrule.catalogue import (
+    rows_electrical,
+    rows_finishing,
+    rows_hazards,
+    rows_joints,
+    rows_panels,
+    rows_purchase,
+    rows_room,
+    rows_sequence,
+    rows_surface,
+)
 from plumbrule.catalogue.fact import RowType
 from plumbrule.catalogue.rows_boards import BOARD, CRACK
 from plumbrule.catalogue.rows_framing import BLOCK, SCREW, STUD
@@ -16,6 +27,15 @@ from plumbrule.catalogue.rows_steel import ANGLE, BRACKET, CLEAT, HOLE
 _ROW_TYPES = (
     *(SITE, WALL, STUD, BLOCK, SCREW, HOLE, ANGLE, BRACKET, CLEAT, BOARD, CRACK),
     *(BOARD_LOAD, STATION_LOAD, HOLD_DOWN, LEG_LOAD, BEAM_LOAD, BLOCK_LOAD),
+    *rows_room.ROWS,
+    *rows_panels.ROWS,
+    *rows_joints.ROWS,
+    *rows_electrical.ROWS,
+    *rows_surface.ROWS,
+    *rows_finishing.ROWS,
+    *rows_sequence.ROWS,
+    *rows_hazards.ROWS,
+    *rows_purchase.ROWS,
 )
 
 CATALOGUE: Mapping[str, RowType] = MappingProxyType({row.kind: row for row in _ROW_TYPES})

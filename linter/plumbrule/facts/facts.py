@@ -9,13 +9,22 @@ from dataclasses import dataclass
 from plumbrule.catalogue.fact import Row
 from plumbrule.facts.board import board_rows
 from plumbrule.facts.crack import crack_rows
+from plumbrule.facts.electrical import electrical_rows
+from plumbrule.facts.finishing import finishing_rows
 from plumbrule.facts.frame import block_rows, stud_rows
+from plumbrule.facts.hazards import hazards_rows
 from plumbrule.facts.hole import hole_rows
+from plumbrule.facts.joints import joints_rows
 from plumbrule.facts.load_rows import load_rows
+from plumbrule.facts.panels import panels_rows
+from plumbrule.facts.purchase import purchase_rows
 from plumbrule.facts.room import site_row, wall_row
+from plumbrule.facts.room_fit import room_fit_rows
 from plumbrule.facts.screw import screw_rows
+from plumbrule.facts.sequence import sequence_rows
 from plumbrule.facts.steel import support_rows
 from plumbrule.facts.supports import supports
+from plumbrule.facts.surface import surface_rows
 from plumbrule.plan.plan_file import Plan
 from plumbrule.reading.fault import Fault, Unreadable
 from plumbrule.reading.shown import System
@@ -58,6 +67,18 @@ def work_out(plan: Plan) -> Facts:
     rows["board"] = boards
     rows["crack"] = crack_rows(plan, carried, by_name)
     rows.update(load_rows(plan, carried, rows["screw"], rows["hole"]))
+    for of_a_trade in (
+        room_fit_rows,
+        panels_rows,
+        joints_rows,
+        electrical_rows,
+        surface_rows,
+        finishing_rows,
+        sequence_rows,
+        hazards_rows,
+        purchase_rows,
+    ):
+        rows.update(of_a_trade(plan, carried))
     return Facts(rows, _system(plan))
 
 
