@@ -74,10 +74,10 @@ class Order:
         for name in self._latest_first(last):
             step, since = self.steps[name], 0.0
             if name != last:
-                since = found[name] + (step.takes or 0.0)
+                since = found.get(name, 0.0) + (step.takes or 0.0)
             for earlier, at_once in _direct(step):
                 if earlier in self.steps:
-                    wait = 0.0 if at_once else self.steps[earlier].then_wait
+                    wait = 0.0 if at_once else self.steps[earlier].then_wait or 0.0
                     found[earlier] = max(found.get(earlier, 0.0), since + wait)
         # A loop is refused when a plan is read; should one come here, nothing stands before itself.
         found.pop(last, None)
