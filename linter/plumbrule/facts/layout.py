@@ -31,7 +31,8 @@ class CoursePlace(NamedTuple):
     top_right: float
 
 
-class PiecePlace(NamedTuple):
+@dataclass(frozen=True, slots=True)
+class PiecePlace:
     """One piece of panel. `course` and `index` count from 1, from the floor and from the left.
 
     `left` and `right` are the ends of the piece in mm from the left end of the wall, `slabs` its exact shape with
@@ -55,9 +56,9 @@ class PiecePlace(NamedTuple):
 class WallLayout:
     """One wall of one panel field. What keeps it from being laid stands in `missing`: then it has no pieces.
 
-    `face_thickness` is panel and adhesive, mm. `panels_needed` are the panels that are begun on this wall: the sum over
-    the walls of a field is what the field takes. `edges` is the length of joint in mm where panels run against something:
-    `ceiling`, `floor`, `inside corner`, `outside corner`, `opening`, `open end`.
+    `face_thickness` is panel and adhesive, mm. `panels_needed` are the panels that are begun on this wall: the sum
+    over the walls of a field is what the field takes. `edges` is the length of joint in mm where panels run against
+    something: `ceiling`, `floor`, `inside corner`, `outside corner`, `opening`, `open end`.
     """
 
     field_name: str
