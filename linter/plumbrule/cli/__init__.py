@@ -17,8 +17,10 @@ def main(argv: Sequence[str] | None = None) -> int:
 
         print(f"plumbrule {__version__}")
         return 0
+    from plumbrule.cli.patience import collect_rarely
     from plumbrule.cli.stream import Closed, Refused
 
+    collect_rarely()
     try:
         from plumbrule.cli.arguments import read
 

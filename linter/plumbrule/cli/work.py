@@ -9,6 +9,7 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, TypeVar
 
+from plumbrule.cli.patience import collect_rarely
 from plumbrule.cli.plans import Named
 from plumbrule.inspection.examine import Examined, examine
 from plumbrule.reading.fault import NOWHERE, Fault, Unreadable
@@ -145,6 +146,7 @@ class _Desk:
 
 
 def _start(work: Work) -> None:
+    collect_rarely()
     _Desk.work = work
     _Desk.rulebook = load(work.house, work.rules)
 

@@ -79,10 +79,16 @@ class Desk:
 
     def need(self, source: Input) -> object:
         """The value of an input. Raises Missing when the plan does not give it."""
-        self._note(source)
-        if source.value is None:
-            raise Missing([source.pointer, *source.also])
-        return source.value
+        value, pointer, assumed, also = source
+        reading = self._reading
+        reading[pointer] = None
+        for other in also:
+            reading[other] = None
+        if assumed:
+            self._assumed[pointer] = assumed
+        if value is None:
+            raise Missing([pointer, *also])
+        return value
 
     def length(self, source: Input) -> float:
         """An input that is a quantity, in SI."""
@@ -150,6 +156,14 @@ class Desk:
         self._reading.update(other._reading)
         self._assumed.update(other._assumed)
 
+    def read_row(self, row: Row, field: str) -> None:
+        """What a field of a finished row was worked from counts as read here, and what was assumed for it as assumed."""
+        reading, assumed = self._reading, row.assumed
+        for pointer in row.inputs.get(field, ()):
+            reading[pointer] = None
+            if pointer in assumed:
+                self._assumed[pointer] = assumed[pointer]
+
     def row(self) -> Row:
         """The finished row."""
         return Row(
@@ -158,12 +172,17 @@ class Desk:
         )  # fmt: skip
 
     def _note(self, source: Input) -> None:
-        self._reading.update(dict.fromkeys((source.pointer, *source.also)))
+        reading = self._reading
+        reading[source.pointer] = None
+        for pointer in source.also:
+            reading[pointer] = None
         if source.assumed:
             self._assumed[source.pointer] = source.assumed
 
     def _earlier(self, field: str) -> Value:
-        self._reading.update(dict.fromkeys(self._inputs.get(field, ())))
+        reading = self._reading
+        for pointer in self._inputs.get(field, ()):
+            reading[pointer] = None
         if field in self._values:
             return self._values[field]
         if field in self._missing:

@@ -3,15 +3,14 @@
 from __future__ import annotations
 
 from plumbrule.catalogue.fact import Row, Value
-from plumbrule.facts.desk import Absent, Desk, Input, Missing
+from plumbrule.facts.desk import Absent, Desk, Missing
 from plumbrule.mechanics.given import Given
 from plumbrule.mechanics.worked import NotPossible, OutsideRulebook
 
 
 def of_row(desk: Desk, row: Row, field: str) -> Value:
     """The value of a field, its inputs noted on the desk. Raises what kept the other row from having it."""
-    for pointer in row.inputs.get(field, ()):
-        desk.need(Input(True, pointer, row.assumed.get(pointer, "")))
+    desk.read_row(row, field)
     if field in row.values:
         return row.values[field]
     if field in row.missing:

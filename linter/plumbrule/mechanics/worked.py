@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from typing import NamedTuple
 
 
@@ -15,8 +14,7 @@ class Number(NamedTuple):
     unit: str
 
 
-@dataclass(frozen=True, slots=True)
-class Worked:
+class Worked(NamedTuple):
     """One line of a calculation.
 
     `formula` is written in the rule language over the symbols of `numbers`, so that anyone can work it again;
