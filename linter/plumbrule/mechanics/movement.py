@@ -49,7 +49,7 @@ def movement(width: Given, coefficient: Given, moisture: Given, fitted: Given) -
     """
     size, swell = positive("the width", width), positive("the coefficient of movement", coefficient)
     for value in (moisture, fitted):
-        if not _within(finite("the moisture", value)):
+        if not coefficient_holds(finite("the moisture", value)):
             raise OutsideRulebook(
                 "The published coefficients of movement hold from 6 to 14 % moisture, and this board goes past that: "
                 "let it settle in the room before it is measured and fitted."
@@ -72,7 +72,7 @@ def board_movement(board: Board, sawn: Sawn, width: Given, moisture: Given, fitt
     """
     coefficient = movement_coefficient(board, sawn)
     first, last = not_negative("the moisture", moisture), not_negative("the moisture", fitted)
-    if _within(first) and _within(last):
+    if coefficient_holds(first) and coefficient_holds(last):
         return movement(width, coefficient, moisture, fitted)
     total = board.shrink_tangential if sawn == "flat" else board.shrink_radial
     whole = published(board, total, "shrinkage")
@@ -118,5 +118,7 @@ def steel_growth(length: Given, warmest: Given, coldest: Given) -> Worked:
     )  # fmt: skip
 
 
-def _within(moisture: float) -> bool:
+def coefficient_holds(moisture: float) -> bool:
+    """Whether the printed coefficients hold at a moisture in %: from 6 to 14 %, and 1 % further for the doubt that a
+    band carries."""
     return _LEAST - DOUBT - _TIE <= moisture <= _MOST + DOUBT + _TIE

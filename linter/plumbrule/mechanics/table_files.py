@@ -9,7 +9,7 @@ from typing import Any
 
 from plumbrule.shipped import folder
 
-NAMES = ("angles", "boards", "fasteners", "framing", "holes", "lumber", "steels")
+NAMES = ("abrasives", "angles", "boards", "fasteners", "finishes", "framing", "holes", "lumber", "panels", "steels")
 COMPILED = "compiled.json"
 
 TableData = Mapping[str, Any]

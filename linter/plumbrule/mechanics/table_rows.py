@@ -176,3 +176,19 @@ class BoltEdge:
     edge: float
     source: str
     basis: Basis
+
+
+@dataclass(frozen=True, slots=True)
+class PanelCore:
+    """What a panel is made of. `expansion` per °C, `swelling` the part of a length that 1 % of humidity adds; both None
+    where nothing is published. `grown` is a growth in % between two humidities in %, for a core that is published so.
+    `drinks`: nothing, air (figures over humidity), grain (by the moisture of the wood), unknown."""
+
+    name: str
+    expansion: float | None
+    drinks: Literal["nothing", "air", "grain", "unknown"]
+    swelling: float | None
+    grown: tuple[float, float, float] | None
+    source: str
+    moisture_source: str
+    basis: Basis

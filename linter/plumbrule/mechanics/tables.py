@@ -25,6 +25,7 @@ from plumbrule.mechanics.table_rows import (
     Fastener,
     FlatHead,
     Framing,
+    PanelCore,
     Steel,
     Washer,
 )
@@ -156,6 +157,17 @@ class Tables:
                 sizes = (_must(row, "D", "in"), _must(row, "edge", "in"))
                 return BoltEdge(row["bolt"], *sizes, self._source("holes", row), _basis(row))
         return None
+
+    def panel_core(self, name: str) -> PanelCore:
+        """What a panel is made of, by the word of the plan."""
+        row = self._named("panels", "rows", name, "panel core")
+        grown = (row["grows"], row["from"], row["to"]) if "grows" in row else None
+        source = self._source("panels", row)
+        damp = self._source("panels", {"source": row.get("moisture_source", row["source"])})
+        return PanelCore(
+            name, row.get("expansion"), row["drinks"], row.get("swells"), grown, source,
+            f"{damp}, from memory" if "swells" in row.get("from_memory", ()) else damp, _basis(row),
+        )  # fmt: skip
 
     def bending_yield(self, diameter: float) -> float:
         """F_yb, MPa, of a screw of nominal `diameter` mm. Raises OutsideRulebook below the first published band."""
