@@ -9,5 +9,5 @@ _RARELY = (100_000, 20, 100)
 
 
 def collect_rarely() -> None:
-    """For the processes of a run. Memory that is no longer referred to is freed at once, as always; only circles wait."""
+    """For the processes of a run. What is no longer referred to is freed at once, as always; only circles wait."""
     gc.set_threshold(*_RARELY)

@@ -8,8 +8,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import NamedTuple
 
+from plumbrule.catalogue.rows_boards import BOARD
 from plumbrule.facts.corner import ENDS, End, Met, corner_at
-from plumbrule.facts.desk import Desk, Input, Missing
+from plumbrule.facts.desk import Desk, Input, Missing, kept
 from plumbrule.facts.drilling import Drilling
 from plumbrule.facts.screw_lengths import lining_thickness
 from plumbrule.facts.supports import Support
@@ -47,6 +48,21 @@ class Placed(NamedTuple):
         return Input(getattr(gaps, key) if gaps else None, f"{self.here}/gaps/{key}")
 
 
+class _Same:
+    """A part as a key: equal to itself only."""
+
+    __slots__ = ("part",)
+
+    def __init__(self, part: object) -> None:
+        self.part = part
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, _Same) and other.part is self.part
+
+    def __hash__(self) -> int:
+        return id(self.part)
+
+
 class ScrewSpot(NamedTuple):
     """Where a screw meets its board, mm: from either end of it, and from the lining of its wall."""
 
@@ -57,6 +73,14 @@ class ScrewSpot(NamedTuple):
 
 def walled_ends(placed: Placed) -> Mapping[End, Met]:
     """The ends that lie against a wall, with the corner there. `left` is written only where none does."""
+    key = ("walled ends", placed.name)
+    if key not in placed.plan.reckoned:
+        placed.plan.reckoned[key] = _walled_ends(placed)
+    found: Mapping[End, Met] = placed.plan.reckoned[key]
+    return found
+
+
+def _walled_ends(placed: Placed) -> Mapping[End, Met]:
     if placed.plan.is_written(f"{placed.here}/left"):
         return {}
     found: dict[End, Met] = {}
@@ -116,6 +140,10 @@ def opening(desk: Desk, placed: Placed) -> Worked:
 
 def left_end(desk: Desk, placed: Placed) -> float:
     """From the left end of the wall's lining to the left end of the board, mm. Raises Missing."""
+    return kept(placed.plan, ("left end", placed.name), BOARD, desk, lambda own: _left_end(own, placed))
+
+
+def _left_end(desk: Desk, placed: Placed) -> float:
     if placed.plan.is_written(f"{placed.here}/left"):
         return desk.length(placed.of("left"))
     ends = walled_ends(placed)
@@ -141,6 +169,12 @@ def front_edge(desk: Desk, placed: Placed) -> float:
 
 def screw_spot(desk: Desk, placed: Placed, support: Support, drilling: Drilling) -> ScrewSpot:
     """Where the screw of a seat hole meets the board. Raises Missing; OutsideRulebook in a corner out of square."""
+    # Drillings are told apart by their being: the key keeps this one alive as long as what was worked for it.
+    key = ("screw spot", placed.name, _Same(drilling))
+    return kept(placed.plan, key, BOARD, desk, lambda own: _screw_spot(own, placed, support, drilling))
+
+
+def _screw_spot(desk: Desk, placed: Placed, support: Support, drilling: Drilling) -> ScrewSpot:
     if support.wall_name == placed.board.wall:
         desk.need_all(drilling.on_wall, drilling.y)
         length = desk.length(placed.of("length"))

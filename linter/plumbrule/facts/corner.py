@@ -39,6 +39,14 @@ class Plate(NamedTuple):
 
 def corner_at(plan: Plan, wall: str, end: End) -> Met | None:
     """The corner at the left or right end of a wall, where the plan has one."""
+    key = ("corner at", wall, end)
+    if key not in plan.reckoned:
+        plan.reckoned[key] = _corner_at(plan, wall, end)
+    found: Met | None = plan.reckoned[key]
+    return found
+
+
+def _corner_at(plan: Plan, wall: str, end: End) -> Met | None:
     for name, corner in (plan.model.corners or {}).items():
         here, beyond = (corner.to, corner.from_) if end == "left" else (corner.from_, corner.to)
         if here == wall:

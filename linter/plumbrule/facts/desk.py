@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Hashable, Sequence
 from typing import Generic, NamedTuple, TypeVar
 
 from plumbrule.catalogue.fact import Row, RowType, Value
 from plumbrule.mechanics.worked import NotPossible, OutsideRulebook, Worked
+from plumbrule.plan.plan_file import Plan
 from plumbrule.reading.units import to_si
 
 T = TypeVar("T")
@@ -157,7 +158,7 @@ class Desk:
         self._assumed.update(other._assumed)
 
     def read_row(self, row: Row, field: str) -> None:
-        """What a field of a finished row was worked from counts as read here, and what was assumed for it as assumed."""
+        """What a field of a finished row was worked from counts as read here, and what was assumed as assumed."""
         reading, assumed = self._reading, row.assumed
         for pointer in row.inputs.get(field, ()):
             reading[pointer] = None
@@ -231,3 +232,12 @@ class Once(Generic[T]):
         if self._error is not None:
             raise self._error
         return self._result  # type: ignore[return-value]
+
+
+def kept(plan: Plan, key: Hashable, row_type: RowType, desk: Desk, work: Callable[[Desk], T]) -> T:
+    """What `work` gives, worked once for the whole plan: each row that asks with the same key has read and lacks what
+    it was worked from. The key must hold all that the work depends on besides the plan."""
+    if key not in plan.reckoned:
+        plan.reckoned[key] = Once(row_type, work)
+    result: T = plan.reckoned[key].take(desk)
+    return result

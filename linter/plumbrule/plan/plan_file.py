@@ -83,7 +83,7 @@ class Plan:
     model: PlanFile
     to_measure: tuple[str, ...] = ()
     # Places on a wall are asked for by every part that hangs on it; `resolve` works them out once.
-    reckoned: dict[str, Any] = field(default_factory=dict, repr=False, compare=False)
+    reckoned: dict[Any, Any] = field(default_factory=dict, repr=False, compare=False)
 
     def is_written(self, pointer: str) -> bool:
         """Whether the file has a value there. Where it has none, the model holds None or the default."""
