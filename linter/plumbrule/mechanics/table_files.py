@@ -9,7 +9,9 @@ from typing import Any
 
 from plumbrule.shipped import folder
 
-NAMES = ("abrasives", "angles", "boards", "fasteners", "finishes", "framing", "holes", "lumber", "panels", "steels")
+NAMES = (
+    "abrasives", "angles", "boards", "fasteners", "finishes", "framing", "holes", "lumber", "panels", "steels", "tasks",
+)  # fmt: skip
 COMPILED = "compiled.json"
 
 TableData = Mapping[str, Any]

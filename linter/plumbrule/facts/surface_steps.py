@@ -1,0 +1,252 @@
+"""What is done to the face of a wall before it is covered, in what order, and with what waits."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from plumbrule.facts.desk import Desk, Input, Missing
+from plumbrule.facts.step_times import StepsOf
+from plumbrule.mechanics import grit
+from plumbrule.mechanics.tables import Tables
+
+# Products from mild to strong: of several washes the strongest counts.
+_STRONG = ("degreaser", "trisodium phosphate", "alkaline cleaner", "mineral spirits", "deglosser", "mild detergent")
+_LAYS_BARE = ("patch wall", "skim wall", "strip wall covering", "scrape wall", "cut away lining")
+_BARE_STATES = frozenset({"bare board", "fresh plaster"})
+_BARE_COATINGS = ("none", "skim plaster")
+_TAKES_DUST_OFF = ("dust off wall", "wipe wall", "wash wall")
+PAINTS = (
+    "flat paint", "eggshell paint", "satin paint", "semi-gloss paint", "gloss paint", "scrubbable paint", "varnish",
+)  # fmt: skip
+
+
+class Preparing:
+    """One wall being made ready. `covers` gives the steps that cover it: laying, or painting; it raises Missing."""
+
+    def __init__(self, desk: Desk, steps: StepsOf, covers: Callable[[], tuple[str, ...]], tables: Tables) -> None:
+        self._desk, self._steps, self._covers, self._tables = desk, steps, covers, tables
+
+    def work(self, coating: Input, state: Input, bonded: bool) -> None:
+        """Fills in every field about steps."""
+        desk = self._desk
+        desk.get("stripped", lambda: self._done("strip wall covering"))
+        desk.get("scraped", lambda: self._done("scrape wall"))
+        desk.get("skimmed", lambda: self._done("skim wall"))
+        desk.get("washed", lambda: self._done("wash wall"))
+        if not desk.known("washed") or desk.true("washed"):
+            desk.get("washed_with", self._washed_with)
+            desk.get("rinsed", self._rinsed)
+            desk.get("dries", self._dries)
+        desk.get("abraded", lambda: self._done("abrade wall"))
+        desk.get("deglossed", self._deglossed)
+        desk.get("sanded", lambda: bool(self._sandings()))
+        if not desk.known("sanded") or desk.true("sanded"):
+            desk.get("abrade_grit", lambda: float(self._grit()[0]))
+            desk.get("abrade_grain", lambda: self._grit()[1])
+            desk.get("washed_before_sanding", self._washed_before_sanding)
+            desk.get("cleaned_after_sanding", self._cleaned_after_sanding)
+        desk.get("wiped", lambda: bool(self._wipes()))
+        desk.get("bare_spots", lambda: self._bare_spots(coating, state))
+        desk.get("primed", self._primed)
+        if bonded:
+            self._waits(coating)
+
+    def _waits(self, coating: Input) -> None:
+        desk = self._desk
+        if not desk.known("wiped") or desk.true("wiped"):
+            desk.get("wipe_waits", lambda: self._least(self._wipes()))
+        desk.get("has_primer", lambda: self._done("prime wall"))
+        if not desk.known("has_primer") or desk.true("has_primer"):
+            desk.get("prime_waits", lambda: self._least(self._before("prime wall")))
+        desk.get("paint_under", lambda: self._paint_under(coating))
+
+    def paint_age(self, coated_ago: Input) -> None:
+        """How old the paint is when panels are laid: that of a new coat where one is painted first."""
+        desk = self._desk
+        if desk.known("paint_under") and not desk.true("paint_under"):
+            return
+        desk.get("paint_age", lambda: self._paint_age(coated_ago))
+
+    # Questions about order
+
+    def _before(self, *tasks: str) -> tuple[str, ...]:
+        return self._steps.done(tasks, self._covers())
+
+    def _done(self, *tasks: str) -> bool:
+        return bool(self._before(*tasks))
+
+    def _sandings(self) -> tuple[str, ...]:
+        found = self._steps.not_after(("abrade wall",), self._covers())
+        self._steps.note(*found)
+        return found
+
+    def _least(self, names: Sequence[str]) -> float:
+        """Of steps before the covering, the shortest wait of the last one to any covering."""
+        return min(max(self._steps.hours(name, cover) for name in names) for cover in self._covers()) if names else 0.0
+
+    def _washed_with(self) -> str:
+        washes = self._before("wash wall")
+        products = [self._steps.step(name).with_ for name in washes]
+        for strong in _STRONG:
+            for name, product in zip(washes, products, strict=True):
+                if product == strong:
+                    self._desk.need(Input(product, f"/steps/{name}/with"))
+                    return strong
+        return self._desk.word(Input(products[0] if products else None, f"/steps/{washes[0]}/with"))
+
+    def _rinsed(self) -> bool:
+        rinses = self._before("rinse wall")
+        washes = self._steps.not_after(("wash wall",), self._covers())
+        self._steps.note(*washes)
+        return all(any(self._steps.before(wash, rinse) for rinse in rinses) for wash in washes)
+
+    def _dries(self) -> float:
+        """From the last water to whatever wants a dry wall. Water that is not sure to come before or after it may come
+        just before."""
+        covers = self._covers()
+        wet = self._steps.not_after(("wash wall", "rinse wall"), covers)
+        dry = (*self._steps.not_after(("abrade wall", "prime wall", "paint wall"), covers), *covers)
+        found = []
+        for then in dict.fromkeys(dry):
+            for water in wet:
+                if not self._steps.before(then, water):
+                    found.append(self._steps.hours(water, then) if self._is_last(water, wet, then) else None)
+        hours = [one for one in found if one is not None]
+        return min(hours) if hours else 0.0
+
+    def _is_last(self, water: str, wet: Sequence[str], then: str) -> bool:
+        """Whether no other water comes between this and `then`."""
+        return not any(
+            self._steps.before(water, other) and self._steps.before(other, then) for other in wet if other != water
+        )
+
+    def _deglossed(self) -> bool:
+        names = self._before("wash wall", "wipe wall")
+        return any(self._steps.step(name).with_ == "deglosser" for name in names)
+
+    def _grit(self) -> tuple[int, float]:
+        found = []
+        for name in self._sandings():
+            size = self._steps.step(name).grit
+            self._desk.need(Input(True if size is not None else None, f"/steps/{name}/grit"))
+            if size is not None:
+                found.append((grit.grain(self._tables, size.number, size.iso), size.number))
+        grain, number = min(found)
+        return number, grain
+
+    def _washed_before_sanding(self) -> bool:
+        washes = self._steps.sure("wash wall")
+        return all(any(self._steps.before(wash, sanding) for wash in washes) for sanding in self._sandings())
+
+    def _cleaned_after_sanding(self) -> bool:
+        """Whether dust is taken off between each sanding and everything that comes onto the wall after it."""
+        steps, covers = self._steps, self._covers()
+        onto = (*steps.not_after(("prime wall", "paint wall"), covers), *covers)
+        cleaning = steps.sure(*_TAKES_DUST_OFF)
+        return all(
+            any(steps.before(sanding, clean) and steps.before(clean, then) for clean in cleaning)
+            for sanding in self._sandings()
+            for then in onto
+            if not steps.before(then, sanding)
+        )
+
+    def _wipes(self) -> tuple[str, ...]:
+        """Wipes that come after every sanding and dusting."""
+        dusty = self._steps.not_after(("abrade wall", "dust off wall"), self._covers())
+        wipes = self._before("wipe wall")
+        return tuple(wipe for wipe in wipes if all(self._steps.before(one, wipe) for one in dusty))
+
+    def _bare_spots(self, coating: Input, state: Input) -> bool:
+        if self._steps.not_after(_LAYS_BARE, self._covers()):
+            self._steps.note(*self._steps.possible(*_LAYS_BARE))
+            return True
+        if state.value is not None and not _BARE_STATES.isdisjoint(self._words(state)):
+            return True
+        bare = self._desk.word(coating) in _BARE_COATINGS
+        self._desk.need(state)
+        return bare
+
+    def _words(self, state: Input) -> tuple[str, ...]:
+        value = self._desk.need(state)
+        assert isinstance(value, tuple | list)
+        return tuple(value)
+
+    def _primed(self) -> bool:
+        # A wall that gets primer and nothing else is primed by what covers it.
+        own = tuple(name for name in self._covers() if self._steps.step(name).task == "prime wall")
+        primes = own or self._before("prime wall")
+        bared = self._steps.not_after(_LAYS_BARE, self._covers())
+        if not bared:
+            return bool(primes)
+        return all(any(self._steps.before(one, prime) for prime in primes) for one in bared)
+
+    def _paint_under(self, coating: Input) -> bool:
+        if self._steps.not_after(("paint wall",), self._covers()):
+            return True
+        return self._desk.word(coating) in PAINTS
+
+    def _paint_age(self, coated_ago: Input) -> float:
+        painting = self._steps.not_after(("paint wall",), self._covers())
+        if not painting:
+            return self._desk.length(coated_ago)
+        return min(self._steps.hours(name, cover) for name in painting for cover in self._covers())
+
+
+class Bonding:
+    """What is done with the panels of one field on one wall."""
+
+    def __init__(self, desk: Desk, steps: StepsOf, lays: Callable[[], tuple[str, ...]]) -> None:
+        self._desk, self._steps, self._lays = desk, steps, lays
+
+    def work(self, tried: Sequence[StepsOf]) -> None:
+        """Fills in settling, trying and rolling. `tried` are the walls whose try of the bond also speaks for this."""
+        desk = self._desk
+        desk.get("panels_settled", lambda: bool(self._settling()))
+        if not desk.known("panels_settled") or desk.true("panels_settled"):
+            desk.get("panels_settle", self._settles)
+        desk.get("bond_tried", lambda: bool(self._tries(tried)))
+        if not desk.known("bond_tried") or desk.true("bond_tried"):
+            desk.get("bond_tried_for", lambda: self._tried_for(tried))
+        desk.get("rolled", lambda: bool(self._rolling()))
+        desk.get("rolled_at_once", self._rolled_at_once)
+
+    def _settling(self) -> tuple[str, ...]:
+        found = self._steps.done(("acclimatise",), self._lays())
+        return tuple(name for name in found if self._steps.step(name).where == "in the room")
+
+    def _settles(self) -> float:
+        return min(max(self._steps.hours(name, lay) for name in self._settling()) for lay in self._lays())
+
+    def _tries(self, alike: Sequence[StepsOf]) -> tuple[str, ...]:
+        missing: list[str] = []
+        for steps in alike:
+            try:
+                found = steps.done(("test bond",), self._lays())
+            except Missing as error:
+                missing.extend(error.pointers)
+                continue
+            if found:
+                return found
+        if missing:
+            raise Missing(missing)
+        return ()
+
+    def _tried_for(self, alike: Sequence[StepsOf]) -> float:
+        tries = self._tries(alike)
+        return min(max(self._steps.hours(name, lay) for name in tries) for lay in self._lays())
+
+    def _rolling(self) -> tuple[str, ...]:
+        lays = self._lays()
+        rolls = self._steps.sure("roll panels")
+        found = tuple(roll for roll in rolls if any(self._steps.before(lay, roll) for lay in lays))
+        unsaid = [name for name in self._steps.possible("roll panels") if name not in rolls]
+        if not found and unsaid:
+            raise Missing([f"/steps/{name}/works_on" for name in unsaid])
+        self._steps.note(*(found or lays))
+        return found if all(any(self._steps.before(lay, roll) for roll in found) for lay in lays) else ()
+
+    def _rolled_at_once(self) -> bool:
+        rolls = self._rolling()
+        return bool(rolls) and all(
+            any(lay in self._steps.step(roll).at_once_after for roll in rolls) for lay in self._lays()
+        )
