@@ -18,6 +18,7 @@ from plumbrule.mechanics import (
     leg,
     load_cases,
     loads,
+    push,
     returns,
     sharing,
     slip,
@@ -104,10 +105,14 @@ LOAD_CALLS: dict[str, Callable[[], Any]] = {
     "lean_load": lambda: [loads.lean_load(height) for height in (450.0, 609.6, 1400.0, 1524.0, 2000.0)],
     "put_on_suddenly": lambda: loads.put_on_suddenly(loads.person_load()),
     "dropped": lambda: loads.dropped(loads.person_load(), 0.0, 5.0),
-    "outward_pull": lambda: [
-        loads.outward_pull(1112.0, h, 31.75, 50.8, n) for h in (3.0, 31.75, 47.6) for n in (1, 2, 6)
+    "push_share": lambda: [push.push_share([50.0, 400.0, 800.0], i, (0.0, 900.0)) for i in range(3)],
+    "push_couple": lambda: [
+        push.push_couple(1112.0, h, leg, gauges, 50.8)
+        for h in (3.0, 31.75, 47.6) for leg in ("up", "down") for gauges in ([31.75], [15.0, 35.0])
     ],
-    "along_wall": lambda: loads.along_wall(1112.0, 6),
+    "bracket_push": lambda: push.bracket_push(1112.0, 38.0, 250.0, [40.0, 210.0], 30_000.0),
+    "drawn_off": lambda: push.drawn_off(1112.0, 380.0, [50.0, 400.0, 800.0], 0),
+    "side_of_push": lambda: push.side_of_push(1112.0, 80.0, 60.0, [50.0, 400.0, 800.0], 0),
     "joint_slip": lambda: slip.joint_slip(0.42, 6.35),
     "slip_stiffness": lambda: [slip.slip_stiffness(0.42, 6.35, 4.3942, gap) for gap in (0.0, 12.7, 25.4)],
     "pull_stiffness": lambda: slip.pull_stiffness(6.35, 46.8),

@@ -21,6 +21,7 @@ from plumbrule.mechanics import (
     hold_down,
     leg,
     loads,
+    push,
     returns,
     sharing,
     slip,
@@ -329,14 +330,30 @@ def test_a_group_without_a_couple_shares_evenly(places: list[tuple[int, int]], a
 
 
 @FEW
-@given(forces, st.floats(3, 120), st.floats(12, 48), st.integers(1, 8), more)
-def test_an_outward_push_is_never_helped_by_force_or_fewer_stations(
-    push: float, h: float, g: float, count: int, f: float
+@given(forces, st.floats(3, 120), st.floats(12, 48), st.sampled_from(["up", "down"]), more)
+def test_a_push_off_the_wall_is_never_helped_by_force_or_height(
+    force: float, h: float, g: float, leg: wall_leg.WallLeg, f: float
 ) -> None:
-    base = loads.outward_pull(push, h, g, 50.8, count).value
-    assert not_above(base, loads.outward_pull(push * f, h, g, 50.8, count).value)
-    assert not_above(loads.outward_pull(push, h, g, 50.8, count + 1).value, base)
-    assert base >= push * min(1.0, 2 / count) * (1 - TIE)
+    def pull(force: float, h: float, gauges: list[float]) -> float:
+        couple = push.push_couple(force, h, leg, gauges, 50.8)
+        return sum(line.value for line in wall_leg.pulls_of_rows(couple, leg, gauges, 50.8))
+
+    assert not_above(pull(force, h, [g]), pull(force * f, h, [g]))
+    if leg == "down":  # above the screws the heel bears; lower down the tip of an upright leg may
+        assert not_above(pull(force, h, [g]), pull(force, h * f, [g]))
+    assert pull(force, h, [g]) >= force * (1 - TIE)
+    assert pull(force, h, [g / 2, g]) >= force * (1 - TIE)
+
+
+@FEW
+@given(st.integers(2, 8), st.floats(100, 500), st.floats(0, 200))
+def test_no_place_takes_less_than_an_even_share_of_a_push(count: int, pitch: float, over: float) -> None:
+    places = [over + pitch * i for i in range(count)]
+    shares = [push.push_share(places, i, (0.0, places[-1] + over)).value for i in range(count)]
+    assert all(share >= 1 / count - TIE for share in shares)
+    assert shares == pytest.approx(shares[::-1])
+    if count == 2:
+        assert min(shares) >= 1 - TIE
 
 
 @FEW

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from plumbrule.mechanics.given import Given, not_negative, number, positive, steps
 from plumbrule.mechanics.outside import outside
-from plumbrule.mechanics.worked import NotPossible, Worked
+from plumbrule.mechanics.worked import Worked
 from plumbrule.reading.units import from_si, to_si
 
 PERSON = to_si(250, "lbf")
@@ -116,44 +116,6 @@ def dropped(force: Given, height: Given, give: Given) -> Worked:
         raise outside("drop")
     positive("the give", give)
     return put_on_suddenly(force)
-
-
-def outward_pull(force: Given, height: Given, gauge: Given, leg: Given, count: int) -> Worked:
-    """Pull T in N on the worst of `count` stations from an outward push H, wall leg up.
-
-    The push acts `height` h above the heel (the board's top: steel and board thickness), the screws sit `gauge` g
-    above it on a leg b_l; mm. T = 2/n H max(1, (h - 0.15 g)/(0.85 g), (b_l - h)/(b_l - g)): below the screws the heel
-    is drawn off and the tip bears, above them the tip is drawn off and the heel bears. Derived here.
-    """
-    push, h = positive("the push", force), not_negative("the height", height)
-    g, b = positive("the gauge", gauge), positive("the leg", leg)
-    if g >= b:
-        raise NotPossible("the screws sit beyond the leg")
-    if count < 1:
-        raise NotPossible("there is no station")
-    value = min(1.0, 2 / count) * push * max(1.0, (h - 0.15 * g) / (0.85 * g), (b - h) / (b - g))
-    return Worked(
-        "T_H", "pull at the worst station from an outward push",
-        "min(1, 2 / n) * H * max(1, (h - 0.15 * g) / (0.85 * g), (b_l - h) / (b_l - g))",
-        (number("n", float(count), ""), number("H", force, "N"), number("h", height, "mm"),
-         number("g", gauge, "mm"), number("b_l", leg, "mm")),
-        value, "N", "statics of a leg that bears at heel or tip, derived here",
-        steps=steps(force, height, gauge, leg),
-    )  # fmt: skip
-
-
-def along_wall(force: Given, count: int) -> Worked:
-    """Side force H/n in N on each of `count` stations from a push along the wall, **across** the studs' grain.
-
-    A board that ends within 1/8 in. of a return or wall bears there instead.
-    """
-    if count < 1:
-        raise NotPossible("there is no station")
-    return Worked(
-        "V_H", "side force on each station from a push along the wall", "H / n",
-        (number("H", force, "N"), number("n", float(count), "")), positive("the push", force) / count, "N", "statics",
-        steps=steps(force),
-    )  # fmt: skip
 
 
 def _chosen(symbol: str, words: str, given: Given, unit: str, source: str) -> Worked:
