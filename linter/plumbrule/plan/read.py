@@ -7,8 +7,10 @@ from pathlib import Path
 from typing import Any
 
 from plumbrule.plan.complaints import Complaints, Enough
+from plumbrule.plan.contrary_panels import Panels
 from plumbrule.plan.contrary_parts import Parts
 from plumbrule.plan.contrary_room import Room
+from plumbrule.plan.contrary_steps import Steps
 from plumbrule.plan.either import Choosing
 from plumbrule.plan.plan_file import Plan, PlanFile
 from plumbrule.plan.refer import Referring
@@ -62,6 +64,8 @@ def _look_over(plan: Plan, complaints: Complaints) -> None:
     check_on_hand(names)
     Room(plan, complaints).check()
     Parts(plan, complaints).check()
+    Steps(plan, complaints).check()
+    Panels(plan, complaints).check()
 
 
 def _this_version(document: Document) -> None:
