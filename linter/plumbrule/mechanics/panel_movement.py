@@ -72,8 +72,8 @@ def wood_strain(coefficient: Given, damp: Given, dry: Given, source: str) -> Wor
         raise NotPossible("the dry end of the band is above the damp end")
     if not (coefficient_holds(low) and coefficient_holds(high)):
         raise OutsideRulebook(
-            "The published coefficients of movement hold from 6 to 14 % moisture, and wood in this room goes past that: "
-            "leave the gaps that the maker of the panels asks for."
+            "The published coefficients of movement hold from 6 to 14 % moisture, and wood in this room goes past "
+            "that: leave the gaps that the maker of the panels asks for."
         )
     return Worked(
         "e_M", "part of its length that moisture adds over the year", "C * (M_1 - M_0)",

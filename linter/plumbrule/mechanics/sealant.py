@@ -34,8 +34,9 @@ def movement_share(movement: Given, width: Given) -> Worked:
     """The part of its width in % by which a joint opens or closes. mm. Raises NotPossible for a closed joint."""
     moves, wide = not_negative("the movement", movement), positive("the gap", width)
     return Worked(
-        "X_M", "movement as a part of the joint", "100 * M / W", (number("M", movement, "mm"), number("W", width, "mm")),
-        100 * moves / wide, "%", _WIDTH, steps=steps(movement, width),
+        "X_M", "movement as a part of the joint", "100 * M / W",
+        (number("M", movement, "mm"), number("W", width, "mm")), 100 * moves / wide, "%", _WIDTH,
+        steps=steps(movement, width),
     )  # fmt: skip
 
 
