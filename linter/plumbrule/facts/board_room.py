@@ -21,6 +21,7 @@ from plumbrule.facts.board_place import (
 from plumbrule.facts.desk import Desk, Input, Missing
 from plumbrule.facts.supports import STEP_HEIGHT, Support, leg_size
 from plumbrule.mechanics.fitting import room_past, tilting_width
+from plumbrule.mechanics.slabs import height
 from plumbrule.mechanics.worked import Worked
 
 T = TypeVar("T")
@@ -180,22 +181,28 @@ def _on_back(desk: Desk, placed: Placed, support: Support) -> float:
     return desk.length(size) - recess(desk, support) - back_edge(desk, placed)
 
 
-def _drops(desk: Desk, placed: Placed) -> tuple[float, float]:
-    """How far the floor lies below the datum under both ends of the board, mm."""
+def _drops(desk: Desk, placed: Placed) -> tuple[float, ...]:
+    """How far the floor lies below the datum under both ends of the board, mm, and wherever it bends between them."""
     wall = (placed.plan.model.walls or {}).get(placed.board.wall)
     here = f"/walls/{placed.board.wall}"
     drop = wall.floor_drop if wall else None
     left = Input(drop.left if drop else None, f"{here}/floor_drop/left")
     right = Input(drop.right if drop else None, f"{here}/floor_drop/right")
-    desk.need_all(left, right, Input(wall.width if wall else None, f"{here}/width"))
+    bends: list[Input] = []
+    for index, point in enumerate(drop.points if drop else ()):
+        at = f"{here}/floor_drop/points/{index}"
+        bends += (Input(point.at, f"{at}/at"), Input(point.drop, f"{at}/drop"))
+    desk.need_all(left, right, Input(wall.width if wall else None, f"{here}/width"), *bends)
     low, high = desk.length(left), desk.length(right)
-    if low == high:
+    if low == high and not bends:
         return low, high
     width = desk.length(Input(wall.width if wall else None, f"{here}/width"))
     begins = left_end(desk, placed)
     ends = begins + desk.number("length")
-    at = [low + (high - low) * min(max(x / width, 0.0), 1.0) for x in (begins, ends)]
-    return at[0], at[1]
+    known = [desk.length(one) for one in bends]
+    line = ((0.0, low), *zip(known[::2], known[1::2], strict=True), (width, high))
+    between = [drop for x, drop in line[1:-1] if begins < x < ends]
+    return (height(line, begins), height(line, ends), *between)
 
 
 def _seats_under(desk: Desk, placed: Placed, others: tuple[Placed, ...]) -> list[Placed]:

@@ -50,7 +50,8 @@ class Band(NamedTuple):
 
 
 class Laid(NamedTuple):
-    """One piece. `from_left` counts the pieces of its course, `slot` is the place of its panel in it, `left` and `right` are its own ends."""
+    """One piece. `from_left` counts the pieces of its course, `slot` is the place of its panel there, `left` and
+    `right` are its own ends."""
 
     course: int
     from_left: int

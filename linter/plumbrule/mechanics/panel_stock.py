@@ -1,4 +1,4 @@
-"""How many whole panels a list of pieces takes when what is left of one is used for another, and the fewest it could."""
+"""How many panels a list of pieces takes when what is left of one is used for another, and the fewest it could take."""
 
 from __future__ import annotations
 

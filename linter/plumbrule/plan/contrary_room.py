@@ -175,7 +175,7 @@ class Room:
                                "Measure it again: it is one point.")  # fmt: skip
         drops = [(name, wall.floor_drop) for name, wall in walls.items()]
         known = [drop for _, drop in drops if drop is not None]
-        ends = [end for drop in known for end in (drop.left, drop.right)]
+        ends = [end for drop in known for end in (drop.left, drop.right, *(point.drop for point in drop.points))]
         if known and len(known) == len(drops) and all(end is not None and end > SLACK for end in ends):
             self._complain(f"/walls/{drops[0][0]}/floor_drop", "No end of any wall has 0: the datum is the high point "
                            "of the floor.", "Write 0 in at the highest end.", key=True)  # fmt: skip

@@ -22,6 +22,38 @@ class BothEnds(Part):
     """at the right end"""
 
 
+class CeilingPoint(Part):
+    """A measure of the ceiling between the ends of a wall."""
+
+    at: Length
+    """from the left end of the wall"""
+    height: Length
+    """ceiling height above the datum there"""
+
+
+class FloorPoint(Part):
+    """A measure of the floor between the ends of a wall."""
+
+    at: Length
+    """from the left end of the wall"""
+    drop: Length
+    """how far the floor lies below the datum there"""
+
+
+class Ceiling(BothEnds):
+    """Ceiling heights above the datum. Between two measures the ceiling is taken as straight."""
+
+    points: Listed[CeilingPoint] = ()
+    """measures between the ends, where the ceiling bends"""
+
+
+class FloorDrop(BothEnds):
+    """How far the floor lies below the datum. Between two measures the floor is taken as straight."""
+
+    points: Listed[FloorPoint] = ()
+    """measures between the ends, where the floor bends"""
+
+
 def _one_height(text: str) -> tuple[str, str]:
     return f"{text} is one height.", f"Give both ends: ceilings fall too. Write {{left: {text}, right: {text}}}."
 
@@ -59,9 +91,9 @@ class Wall(Part):
 
     width: Size
     """face to face of the lining as it stands, not stud to stud"""
-    ceiling: Annotated[BothEnds, instead(_one_height)] | None = None
+    ceiling: Annotated[Ceiling, instead(_one_height)] | None = None
     """ceiling height above the datum, at each end"""
-    floor_drop: Annotated[BothEnds, instead(_one_drop)] | None = None
+    floor_drop: Annotated[FloorDrop, instead(_one_drop)] | None = None
     """how far the floor lies below the datum, at each end"""
     ends: WallEnds | None = None
     """what stands at an end that is in no corner"""
