@@ -5,10 +5,94 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from plumbrule.catalogue.fact import Row
-from plumbrule.facts.supports import Support
+from plumbrule.catalogue.rows_hazards import BOARD_CLIMB, PANEL_FIRE, WORK
+from plumbrule.facts.desk import Desk, Input
+from plumbrule.facts.hazard_parts import Parts, children
+from plumbrule.facts.hazard_steps import hazard_step_rows
+from plumbrule.facts.hazard_walls import old_wall_rows
+from plumbrule.facts.protection import protection_rows
+from plumbrule.facts.supports import STEP_HEIGHT, Support
+from plumbrule.plan.boards import Board
+from plumbrule.plan.panels import PanelField
 from plumbrule.plan.plan_file import Plan
+
+_FOAMS = ("foamed PVC", "polystyrene foam", "polyethylene foam")
+# Density is kept in kg/mm³; a rule judges kilograms in a cubic metre.
+_CUBIC_METRE = 1e9
 
 
 def hazards_rows(plan: Plan, carried: Sequence[Support]) -> dict[str, tuple[Row, ...]]:
     """Rows by kind."""
-    return {}
+    parts = Parts(plan, carried)
+    return {
+        "work": (_work(plan),),
+        "old_wall": old_wall_rows(parts),
+        "hazard_step": hazard_step_rows(parts),
+        "panel_fire": tuple(_fire(plan, name, field) for name, field in (plan.model.panels or {}).items()),
+        "board_climb": tuple(_climb(parts, name, board) for name, board in (plan.model.boards or {}).items()),
+        "protection": protection_rows(plan),
+    }
+
+
+def _work(plan: Plan) -> Row:
+    desk = Desk(WORK, "/steps", "/steps", "the work")
+    steps = plan.model.steps
+    desk.copy("steps", Input(None if steps is None else float(len(steps)), "/steps"))
+    return desk.row()
+
+
+def _fire(plan: Plan, name: str, field: PanelField) -> Row:
+    here = f"/panels/{name}"
+    at = f"{here}/panel"
+    desk = Desk(PANEL_FIRE, here, here, f"panels {name}")
+    panel = field.panel
+    desk.copy("core", Input(panel.core, f"{at}/core"))
+    desk.get("foam_plastic", lambda: desk.text("core") in _FOAMS)
+    desk.set("flame_spread_known", panel.flame_spread is not None, f"{at}/flame_spread")
+    desk.copy("flame_spread", Input(panel.flame_spread, f"{at}/flame_spread"))
+    desk.copy("smoke_developed", Input(panel.smoke_developed, f"{at}/smoke_developed"))
+    desk.get("kilograms", lambda: desk.length(Input(panel.density, f"{at}/density")) * _CUBIC_METRE)
+    site = plan.model.site
+    desk.get("public_room", lambda: desk.word(Input(site.use if site else None, "/site/use")) == "public room")
+    return desk.row()
+
+
+def _climb(parts: Parts, name: str, board: Board) -> Row:
+    here = f"/boards/{name}"
+    desk = Desk(BOARD_CLIMB, here, here, f"board {name}")
+    desk.get("children", lambda: children(desk, parts.plan))
+
+    def top() -> float:
+        under = [support.bears_at for support in parts.under(name)]
+        thick = Input(board.thickness, f"{here}/thickness")
+        desk.need_all(*(under or [Input(None, f"{here}/bears_on")]), thick)
+        return max(desk.length(one) for one in under) + desk.length(thick)
+
+    def sills() -> list[float]:
+        """Openings of its wall that begin above it and stand over some of its length, mm above it."""
+        wall, at = parts.walls.get(board.wall), f"/walls/{board.wall}/openings"
+        openings = wall.openings if wall else None
+        desk.need(Input(openings, at))
+        found = []
+        for opening_name, opening in (openings or {}).items():
+            place = f"{at}/{opening_name}"
+            desk.need_all(*(Input(getattr(opening, key), f"{place}/{key}") for key in ("left", "width", "bottom")))
+            over = desk.length(Input(opening.bottom, f"{place}/bottom")) - top()
+            if over >= 0 and _beside(desk, parts, name, board, opening.left or 0.0, opening.width or 0.0):
+                found.append(over)
+        return found
+
+    desk.get("low", lambda: top() < STEP_HEIGHT)
+    desk.get("under_a_window", lambda: bool(sills()))
+    if desk.known("under_a_window") and desk.true("under_a_window"):
+        desk.get("sill_over_board", lambda: min(sills()))
+    return desk.row()
+
+
+def _beside(desk: Desk, parts: Parts, name: str, board: Board, left: float, width: float) -> bool:
+    """Whether the opening stands over the board. A board without a left end fills its wall."""
+    if not parts.plan.is_written(f"/boards/{name}/left"):
+        return True
+    begins = desk.length(Input(board.left, f"/boards/{name}/left"))
+    ends = begins + desk.length(Input(board.length, f"/boards/{name}/length"))
+    return left < ends and left + width > begins

@@ -15,12 +15,13 @@ T = TypeVar("T")
 
 Dust = Literal["none", "wood", "gypsum", "paint", "masonry", "settled"]
 Disturbs = Literal["nothing", "pried", "drilled", "ground", "stripped", "cut"]
+Reaches = Literal["nothing", "wall", "steel"]
 Lifts = Literal["nothing", "as bought", "as finished", "steel"]
-Vapour = Literal["none", "water-based", "flammable", "strong", "two-part"]
+Vapour = Literal["none", "mild", "flammable", "strong", "two-part"]
 Risk = Literal["none", "allergy", "asthma", "cancer"]
 
 # Weakest first: of two tins in one step the later word counts.
-VAPOURS: tuple[Vapour, ...] = ("none", "water-based", "flammable", "strong", "two-part")
+VAPOURS: tuple[Vapour, ...] = ("none", "mild", "flammable", "strong", "two-part")
 RISKS: tuple[Risk, ...] = ("none", "allergy", "asthma", "cancer")
 
 
@@ -36,7 +37,7 @@ class TaskRow:
     sparks: bool
     laser: bool
     disturbs: Disturbs
-    reaches: bool
+    reaches: Reaches
     lifts: Lifts
     vapour: Vapour
     keep_out: bool
@@ -45,9 +46,10 @@ class TaskRow:
     @property
     def idle(self) -> bool:
         """Whether the task by itself hurts nobody: what is in the tin may."""
-        return self.dust == "none" and self.noise == 0 and self.disturbs == "nothing" and self.lifts == "nothing" and (
-            self.vapour == "none"
-        ) and not (self.eyes or self.turning or self.sparks or self.laser or self.reaches or self.keep_out)  # fmt: skip
+        quiet = self.dust == "none" and self.noise == 0 and self.vapour == "none"
+        still = self.disturbs == self.lifts == self.reaches == "nothing"
+        dangers = self.eyes or self.turning or self.sparks or self.laser or self.keep_out
+        return quiet and still and not dangers
 
 
 @dataclass(frozen=True, slots=True)
@@ -112,6 +114,6 @@ def _task(row: Mapping[str, Any]) -> TaskRow:
     return TaskRow(
         row["name"], row.get("dust", "none"), row.get("eyes", False), float(row.get("noise", 0)),
         row.get("turning", False), row.get("sparks", False), row.get("laser", False),
-        row.get("disturbs", "nothing"), row.get("reaches", False), row.get("lifts", "nothing"),
+        row.get("disturbs", "nothing"), row.get("reaches", "nothing"), row.get("lifts", "nothing"),
         row.get("vapour", "none"), row.get("keep_out", False), row["basis"],
     )  # fmt: skip

@@ -1,0 +1,134 @@
+"""Walls whose old paint, texture or lining the work disturbs: what is done to them, and what the tests said."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from plumbrule.catalogue.fact import Row
+from plumbrule.catalogue.rows_hazards import OLD_WALL
+from plumbrule.facts.desk import Desk, Input
+from plumbrule.facts.hazard_parts import Parts, children, task_rows
+from plumbrule.mechanics.lifting import wall_area
+from plumbrule.mechanics.worked import Worked
+from plumbrule.plan.steps import Step
+from plumbrule.plan.walls import Wall
+
+# Kinds that were never made with asbestos; boards, plasters, their compounds and the beds of tiles were.
+_NEVER_ASBESTOS = ("plywood", "solid boards")
+_WHOLE_FACE = ("ground", "stripped")
+
+
+def old_wall_rows(parts: Parts) -> tuple[Row, ...]:
+    """One row a wall."""
+    return tuple(_row(parts, name, wall) for name, wall in parts.walls.items())
+
+
+def _row(parts: Parts, name: str, wall: Wall) -> Row:
+    here = f"/walls/{name}"
+    desk = Desk(OLD_WALL, here, here, f"wall {name}")
+    steps = tuple(_disturbing(parts, name))
+    fixed = [support for support in parts.supports if support.wall_name == name]
+    cut = [support for support in fixed if support.lining_behind.value != "left in place"]
+    what = dict.fromkeys(how for _, _, how in steps)
+    what.update({"drilled": None} if fixed else {})
+    what.update({"cut": None} if cut else {})
+    sources = (*(pointer for pointer, _, _ in steps), *(support.pointer for support in fixed))
+    desk.set("touched", bool(what), *(sources or (here,)))
+    desk.set("disturbed", tuple(what), *sources)
+    _age(desk, parts)
+    _face(desk, parts, here, wall)
+    tests = wall.surface.tests if wall.surface else None
+    for kind in ("lead", "asbestos"):
+        test = getattr(tests, kind) if tests else None
+        desk.set(kind, test.result if test else "not tested", f"{here}/surface/tests/{kind}")
+    desk.get("paint_disturbed", lambda: _area(desk, parts, name, steps))
+
+    def lead_safe() -> bool:
+        desk.need(Input(parts.model.steps, "/steps"))
+        for pointer, _, _ in steps:
+            desk.need(Input(True, f"{pointer}/controls"))
+        return bool(steps) and all("lead-safe work" in step.controls for _, step, _ in steps)
+
+    desk.get("lead_safe", lead_safe)
+    desk.get("children", lambda: children(desk, parts.plan))
+    return desk.row()
+
+
+def _disturbing(parts: Parts, wall: str) -> Iterator[tuple[str, Step, str]]:
+    """The steps that touch its face: pointer, step, and what they do to it."""
+    for name, step in (parts.model.steps or {}).items():
+        how = task_rows().task(step.task).disturbs
+        if how != "nothing" and wall in parts.walls_of(step):
+            yield f"/steps/{name}", step, how
+
+
+def _age(desk: Desk, parts: Parts) -> None:
+    site = parts.model.site
+    year = site.year_built if site else None
+    old = "" if year is not None else "nothing is written: an old house is taken, with lead paint and asbestos"
+    if desk.true("touched"):
+        desk.get("year_known", lambda: bool(desk.need(Input(year is not None, "/site/year_built", old))))
+    else:
+        desk.set("year_known", year is not None, "/site/year_built")
+    if year is not None:
+        desk.set("year_built", float(year), "/site/year_built")
+    region = site.region if site else None
+    # Elsewhere the years are later, so a region that nobody names is taken as elsewhere.
+    desk.set("in_us", region == "US", "/site/region")
+
+
+def _face(desk: Desk, parts: Parts, here: str, wall: Wall) -> None:
+    """What is on the wall. What nobody looked at is taken as painted, and its lining as of a suspect kind."""
+    at = f"{here}/surface"
+    surface = wall.surface
+    coating = surface.coating if surface else None
+    touched = desk.true("touched")
+
+    def taken(value: object, pointer: str, says: str) -> Input:
+        return Input(True, pointer, f"nothing is written: {says}" if value is None and touched else "")
+
+    def painted() -> bool:
+        desk.need(taken(coating, f"{at}/coating", "old paint is taken"))
+        return coating != "none"
+
+    desk.get("painted", painted)
+
+    def textured() -> bool:
+        texture = surface.texture if surface else None
+        return desk.word(Input(texture, f"{at}/texture")) != "smooth"
+
+    desk.get("textured", textured)
+    desk.set("papered", coating in ("wallpaper", "vinyl wall covering"), f"{at}/coating")
+    lining = wall.lining
+
+    def suspect() -> bool:
+        desk.need(taken(lining, f"{here}/lining", "a lining that may hold asbestos is taken"))
+        return lining is None or any(layer.material not in _NEVER_ASBESTOS for layer in lining)
+
+    desk.get("lining_suspect", suspect)
+
+
+def _area(desk: Desk, parts: Parts, name: str, steps: tuple[tuple[str, Step, str], ...]) -> float | Worked:
+    """How much paint is disturbed: a wall that is ground or stripped with all its face, else the strips that are cut
+    away behind steel. Lining that is cut for something else may be all of it. Holes and pried trim count for nothing
+    here."""
+    wall, here = parts.walls[name], f"/walls/{name}"
+    desk.need(Input(parts.model.steps, "/steps"))
+    how = {one for _, _, one in steps}
+    strips = [
+        support
+        for support in parts.supports
+        if support.wall_name == name and support.lining_behind.value != "left in place"
+    ]
+    if not how.isdisjoint(_WHOLE_FACE) or ("cut" in how and not strips):
+        ceiling = wall.ceiling
+        sizes = (
+            Input(wall.width, f"{here}/width"),
+            Input(ceiling.left if ceiling else None, f"{here}/ceiling/left"),
+            Input(ceiling.right if ceiling else None, f"{here}/ceiling/right"),
+        )
+        desk.need_all(*sizes)
+        return wall_area(*(desk.length(size) for size in sizes))
+    for support in strips:
+        desk.need_all(support.length, support.wall_leg_size)
+    return sum(desk.length(support.length) * desk.length(support.wall_leg_size) for support in strips)
