@@ -76,9 +76,9 @@ def test_more_parts_cost_no_more_than_their_share(name):
 def test_the_variants_are_readable_differ_and_come_out_the_same_each_time(tmp_path):
     for name in ("first", "second"):
         (tmp_path / name).mkdir()
-    paths = write_variants(tmp_path / "first", 40)
+    paths = write_variants(tmp_path / "first", 40, base_plans())
     texts = [path.read_bytes() for path in paths]
-    assert texts == [path.read_bytes() for path in write_variants(tmp_path / "second", 40)]
+    assert texts == [path.read_bytes() for path in write_variants(tmp_path / "second", 40, base_plans())]
     assert len(set(texts)) == len(texts)
     for path in paths:
         read_plan(read_file(path))

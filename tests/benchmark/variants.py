@@ -6,6 +6,7 @@ import copy
 import json
 import random
 import re
+from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
@@ -37,6 +38,11 @@ def base_plans() -> list[Path]:
     return sorted(shipped.folder("plans").glob("*.yaml"))
 
 
+def whole_jobs() -> list[Path]:
+    """Those of them that hold a whole job: steel, board, panels, boxes, steps and purchases."""
+    return [shipped.folder("plans") / f"{name}.yaml" for name in ("alcove-seat", "boathouse-niche")]
+
+
 def varied(text: str, dice: random.Random) -> str:
     """The same plan with other tolerances, climates and moistures."""
 
@@ -48,10 +54,10 @@ def varied(text: str, dice: random.Random) -> str:
     return _VALUE.sub(other, text)
 
 
-def write_variants(folder: Path, count: int) -> list[Path]:
-    """`count` plans in `folder`, the base plans by turns. The same on every machine."""
+def write_variants(folder: Path, count: int, plans: Sequence[Path]) -> list[Path]:
+    """`count` plans in `folder`, variants of `plans` by turns. The same on every machine."""
     dice = random.Random(SEED)
-    texts = [path.read_text(encoding="utf-8") for path in base_plans()]
+    texts = [path.read_text(encoding="utf-8") for path in plans]
     made = []
     for number in range(count):
         path = folder / f"plan-{number:03}.yaml"
