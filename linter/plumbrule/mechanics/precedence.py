@@ -7,6 +7,7 @@ steps: forward for the earliest times, backward from the end for the latest.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from itertools import pairwise
 from typing import NamedTuple
 
 from plumbrule.mechanics.calendar import Span, WorkingHours
@@ -99,7 +100,7 @@ def lasts(tasks: Mapping[str, Task], found: Mapping[str, Times]) -> Worked:
     chain = longest_chain(found)
     hands = sum(tasks[name].hands for name in chain)
     waits = tasks[chain[-1]].wait + sum((tasks[name].coats - 1) * tasks[name].between for name in chain)
-    for name, later in zip(chain, chain[1:], strict=False):
+    for name, later in pairwise(chain):
         waits += tasks[name].wait if name in tasks[later].after else 0.0
     whole = found[chain[-1]].ready - min(times.start for times in found.values())
     nights = max(whole - hands - waits, 0.0)
