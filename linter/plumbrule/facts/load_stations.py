@@ -59,7 +59,7 @@ class StationRow:
         desk.get("side_strength", lambda: self._kept(desk, ("side", self._load.duration), self._side))
         desk.get("pull_strength", lambda: self._kept(desk, ("pull", self._load.duration), self._pull))
         desk.get("both_use", lambda: self._both(desk, self._demand(desk).side))
-        desk.get("both_use_unshared", lambda: self._both(desk, self._demand(desk).alone))
+        desk.get("both_use_unshared", lambda: self._unshared(desk))
         if support.kind == "angle":
             desk.get("leg_pull", lambda: self._kept(desk, ("leg", self._load), self._leg)[0])
             desk.get("leg_strength", lambda: self._kept(desk, ("leg", self._load), self._leg)[1])
@@ -211,6 +211,14 @@ class StationRow:
             side_force=abs(si(_each(desk, side, self._place(desk)))), pull=pull,
             side_capacity=desk.line("side_strength") or 0.0, pull_capacity=desk.line("pull_strength") or 0.0,
         ).use  # fmt: skip
+
+    def _unshared(self, desk: Desk) -> Worked:
+        """The same where no other place helps; where none does anyway, that is what was worked before."""
+        demand, line = self._demand(desk), desk.line("both_use")
+        if demand.alone is demand.side and line is not None:
+            desk.number("both_use")
+            return line
+        return self._both(desk, demand.alone)
 
     def _sunk(self, desk: Desk) -> bool:
         return (
