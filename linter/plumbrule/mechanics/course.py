@@ -6,13 +6,13 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal, NamedTuple
 
-from plumbrule.mechanics.slabs import TIE, Line, Rect, Slab, area, outline, parts, smallest_width
+from plumbrule.mechanics.slabs import TIE, Line, Rect, Slab, area, height, outline, parts, smallest_width
 from plumbrule.mechanics.worked import NotPossible
 
 Begin = Literal["left", "right", "centre"]
 
 # More pieces on one wall than anybody would lay: a slip in a measure.
-MOST_PIECES = 5000
+MOST_PIECES = 20_000
 
 
 @dataclass(frozen=True, slots=True)
@@ -123,7 +123,7 @@ def slots(run: Run, laying: Laying, number: int) -> tuple[tuple[float, float], .
 
 def lay(run: Run, laying: Laying) -> tuple[Laid, ...]:
     """Every piece, course by course from the floor, left to right. A panel that a cut parts makes several pieces.
-    Raises NotPossible where sizes are not above zero or there are more than 5,000 pieces."""
+    Raises NotPossible where sizes are not above zero or there are more than 20,000 pieces."""
     found: list[Laid] = []
     floor_top = max(point[1] for point in run.floor)
     ceiling_bottom = min(point[1] for point in run.ceiling)
@@ -167,6 +167,12 @@ def joints(pieces: Sequence[Laid], joint: float = 0.0) -> dict[int, tuple[float,
 def stagger(below: Sequence[float], above: Sequence[float]) -> float | None:
     """The shortest way from a joint to one in the course below, mm. None where either course has no joint."""
     return min((abs(one - other) for one in above for other in below), default=None)
+
+
+def at_end(run: Run, band: Band, x: float) -> tuple[float, float]:
+    """Lower and upper edge of a course at `x`, mm: the band as floor and ceiling leave it, never upside down."""
+    low = max(band.bottom, height(run.floor, x))
+    return low, max(low, min(band.top, height(run.ceiling, x)))
 
 
 def _possible(run: Run, laying: Laying) -> None:

@@ -33,6 +33,7 @@ class Panels:
         self._model = plan.model
         self._complain = complaints.add
         self._written = complaints.written
+        self._pieces = 0
 
     def check(self) -> None:
         """Complains of openings in one another or in the ceiling, of a wall panelled twice, of endless panels."""
@@ -136,12 +137,13 @@ class Panels:
         if panel.length is None or panel.height is None or wall.width is None or highest is None:
             return False
         pieces = math.ceil(wall.width / panel.length) * math.ceil(highest / panel.height)
-        if pieces <= MOST_PIECES:
-            return False
-        size = f"{self._written(f'{at}/panel/length')} by {self._written(f'{at}/panel/height')}"
-        self._complain(here, f"Panels of {size} would make about {pieces:,} pieces on wall {name}; more than "
-                       f"{MOST_PIECES:,} are a slip.", "Measure the panel and the wall again.")  # fmt: skip
-        return True
+        if self._pieces <= MOST_PIECES < self._pieces + pieces:
+            size = f"{self._written(f'{at}/panel/length')} by {self._written(f'{at}/panel/height')}"
+            self._complain(here, f"With panels of {size} on wall {name} this plan has about "
+                           f"{self._pieces + pieces:,} pieces; more than {MOST_PIECES:,} are a slip.",
+                           "Measure the panel and the wall again.")  # fmt: skip
+        self._pieces += pieces
+        return self._pieces > MOST_PIECES
 
 
 def _highest(wall: Wall) -> float | None:
