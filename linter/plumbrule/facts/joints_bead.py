@@ -19,7 +19,10 @@ def work_closing(desk: Desk, edge: Edge) -> None:
     """Whether panels round the corner, a trim or a sealant close the joint."""
     desk.get("hidden", lambda: hidden(desk, edge))
     desk.get("trimmed", lambda: _trimmed(desk, edge))
-    if edge.listed_as is not None:
+    if edge.listed_as is None:
+        # An outside corner has a trim or nothing: there is no gap that a sealant could fill.
+        desk.set("sealed", False, f"{edge.at}/walls")
+    else:
         desk.get("sealed", lambda: _sealed(desk, edge))
 
 
