@@ -8,6 +8,7 @@ from typing import Any
 import pytest
 from board_calculations import BOARD_CALCULATIONS
 from calculations import CALCULATIONS
+from finishing_calculations import FINISHING_CALCULATIONS
 from load_calculations import LOAD_CALCULATIONS
 
 from plumbrule.mechanics.given import si
@@ -15,8 +16,8 @@ from plumbrule.reading.places import read
 from plumbrule.reading.units import UNITS, from_si
 
 HERE = Path(__file__).parent
-FILES = ("wood", "steel", "gap", "by_hand", "boards", "shelves", "boards_by_hand", "statics", "beams")
-WORKS = {**CALCULATIONS, **BOARD_CALCULATIONS, **LOAD_CALCULATIONS}
+FILES = ("wood", "steel", "gap", "by_hand", "boards", "shelves", "boards_by_hand", "statics", "beams", "finishing")
+WORKS = {**CALCULATIONS, **BOARD_CALCULATIONS, **LOAD_CALCULATIONS, **FINISHING_CALCULATIONS}
 BASES = {"published", "worked by hand", "from memory", "common practice"}
 
 
