@@ -47,6 +47,7 @@ BOX = RowType(
         word("tester_proved", plan_words.TESTER_PROVED, "whether that tester was tried on a live source"),
         # What is near it
         number("height", "mm", "centre of the box over the floor where the floor lies lowest"),
+        truth("parts_near", "steel, a cleat or a board is put on its wall"),
         number("clear_of_parts", "mm", "to the nearest steel, cleat or board on its wall; below zero it is behind it"),
         number("plate_clear_of_parts", "mm", "the same from its cover plate"),
         truth("over_a_board", "a board stands out under it"),

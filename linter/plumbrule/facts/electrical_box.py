@@ -12,7 +12,7 @@ from plumbrule.facts.electrical_area import box_area, box_code
 from plumbrule.facts.electrical_cover import work_cover, work_device_screw
 from plumbrule.facts.electrical_near import work_cables, work_near
 from plumbrule.facts.electrical_steps import work_steps
-from plumbrule.facts.on_wall import fields_on, panels_round
+from plumbrule.facts.on_wall import fields_on, on_it, panels_round
 from plumbrule.facts.supports import Support
 from plumbrule.mechanics.box import rim_behind
 from plumbrule.mechanics.worked import Worked
@@ -65,6 +65,7 @@ def boxes_unknown(plan: Plan, carried: Sequence[Support], wall_name: str) -> Row
     panelled = bool(fields_on(plan, wall_name))
     known: dict[str, bool] = {
         "screws_near": any(one.wall_name == wall_name for one in carried),
+        "parts_near": on_it(plan, carried, wall_name),
         **({} if panelled else {"panelled": False, "opened": False, "extended": False, "restored": False}),
     }
     for fact in BOX.facts:

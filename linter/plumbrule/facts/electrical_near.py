@@ -21,7 +21,9 @@ _WAYS = ("up", "down", "left", "right")
 def work_near(desk: Desk, plan: Plan, carried: Sequence[Support], wall_name: str, box: Box, here: str) -> None:
     """Height, what covers it, what one must reach over or under. Needs the plate's sizes."""
     desk.get("height", lambda: _height(desk, plan, wall_name, box, here))
-    if not on_it(plan, carried, wall_name):
+    near = on_it(plan, carried, wall_name)
+    desk.set("parts_near", near, here)
+    if not near:
         for field in ("over_a_board", "under_a_seat", "beside_a_board"):
             desk.set(field, False, f"/walls/{wall_name}/boxes")
         return
@@ -120,5 +122,7 @@ def _height(desk: Desk, plan: Plan, wall_name: str, box: Box, here: str) -> floa
     at = f"/walls/{wall_name}/floor_drop"
     up = Input(box.up, f"{here}/up")
     ends = [Input(drop.left if drop else None, f"{at}/left"), Input(drop.right if drop else None, f"{at}/right")]
+    for index, point in enumerate(drop.points if drop else ()):
+        ends.append(Input(point.drop, f"{at}/points/{index}/drop"))
     desk.need_all(up, *ends)
     return desk.length(up) + max(desk.length(end) for end in ends)

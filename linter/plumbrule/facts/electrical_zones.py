@@ -54,6 +54,8 @@ def _below_ceiling(desk: Desk, support: Support, driven: Sequence[Fastening]) ->
     ceiling = support.wall.ceiling if support.wall else None
     at = f"/walls/{support.wall_name}/ceiling"
     ends = [Input(getattr(ceiling, end) if ceiling else None, f"{at}/{end}") for end in ENDS]
+    for index, point in enumerate(ceiling.points if ceiling else ()):
+        ends.append(Input(point.height, f"{at}/points/{index}/height"))
     desk.need_all(*ends)
     lowest = min(desk.length(end) for end in ends)
     return least(desk, driven, lambda on, one: lowest - on.length(one.height))[0]
