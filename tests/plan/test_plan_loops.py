@@ -64,7 +64,7 @@ def test_a_long_loop_is_not_told_step_by_step() -> None:
 def test_a_loop_of_thousands_of_steps_is_found_in_good_time() -> None:
     text = plan(**{f"s{n}": [f"s{(n + 1) % 4000}"] for n in range(4000)})
     start = time.process_time()
-    assert len(said(text)) == 1
+    assert [found[:14] for _, found in said(text)] == ["4,000 steps ar", "s0 waits for s"]
     assert time.process_time() - start < 4
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from plumbrule.catalogue.fact import Row
 from plumbrule.facts.board import board_rows
@@ -29,6 +30,9 @@ from plumbrule.plan.plan_file import Plan
 from plumbrule.reading.fault import Fault, Unreadable
 from plumbrule.reading.shown import System
 
+if TYPE_CHECKING:
+    from plumbrule.plan.house import Hours
+
 MOST_ROWS = 20_000
 _METRIC = re.compile(r"[0-9] ?(?:mm|cm|m)\b")
 _INCH = re.compile(r"[0-9½¼¾⅛⅜⅝⅞] ?(?:in\b|ft\b|[\"″'′])")
@@ -42,8 +46,11 @@ class Facts:
     system: System
 
 
-def work_out(plan: Plan) -> Facts:
-    """Works out every row. Raises Unreadable when the plan would give more than 20,000 (a spacing of 0.001 in)."""
+def work_out(plan: Plan, hours: Hours | None = None) -> Facts:
+    """Works out every row. `hours` are the working hours of the house, where it has any.
+
+    Raises Unreadable when the plan would give more than 20,000 (a spacing of 0.001 in).
+    """
     carried = supports(plan)
     holes = sum(len(support.drillings) for support in carried)
     if holes * 2 > MOST_ROWS:
@@ -74,11 +81,11 @@ def work_out(plan: Plan) -> Facts:
         electrical_rows,
         surface_rows,
         finishing_rows,
-        sequence_rows,
         hazards_rows,
         purchase_rows,
     ):
         rows.update(of_a_trade(plan, carried))
+    rows.update(sequence_rows(plan, carried, hours))
     return Facts(rows, _system(plan))
 
 

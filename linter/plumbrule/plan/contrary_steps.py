@@ -10,6 +10,8 @@ from plumbrule.plan.steps import Step
 
 # A loop longer than this is not told step by step.
 MOST_NAMED = 8
+# Nobody plans a seat in more steps; every pair of them is looked at.
+MOST_STEPS = 1000
 
 Waits = Mapping[str, Sequence[str]]
 
@@ -23,6 +25,12 @@ class Steps:
 
     def check(self) -> None:
         """Complains of every step that names itself, and of every knot of steps that wait for each other."""
+        if len(self._steps) > MOST_STEPS:
+            self._complain(
+                "/steps",
+                f"{len(self._steps):,} steps are a slip.",
+                f"Write one plan for each job, of {MOST_STEPS:,} at most.",
+            )
         waits: dict[str, list[str]] = {}
         for name, step in self._steps.items():
             others = (*step.after, *step.at_once_after)

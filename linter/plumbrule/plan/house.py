@@ -5,13 +5,12 @@ from typing import Annotated, ClassVar, Literal
 from pydantic import ConfigDict, Field
 
 from plumbrule.plan.part import Part, Text
+from plumbrule.plan.words import Weekday
 from plumbrule.reading.model import Listed
 from plumbrule.reading.quantities import Name
 
 Level = Literal["stop-work", "correction", "advisory"]
-Weekday = Literal["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"]
 LEVELS: tuple[str, ...] = ("stop-work", "correction", "advisory")
-WEEKDAYS: tuple[str, ...] = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 
 SettingName = Annotated[str, Field(pattern="^[a-z][a-z0-9_]{0,39}$")]
 Clock = Annotated[str, Field(pattern="^(?:[01]?[0-9]|2[0-3]):[0-5][0-9]$")]

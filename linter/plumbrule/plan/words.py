@@ -220,6 +220,11 @@ Product = Literal[
 ]  # fmt: skip
 BoxFitting = Literal["box extender", "extension ring", "device screw", "spacer", "blank cover"]
 TASKS: tuple[str, ...] = get_args(Task)
+Weekday = Literal["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"]
+WEEKDAYS: tuple[str, ...] = get_args(Weekday)
+# Working hours of a house that gives none: common practice on small sites.
+USUAL_START, USUAL_END = "8:00", "16:00"
+USUAL_DAYS: tuple[str, ...] = WEEKDAYS[:5]
 WEARS: tuple[str, ...] = get_args(Wear)
 CONTROLS: tuple[str, ...] = get_args(Control)
 TESTERS: tuple[str, ...] = get_args(Tester)

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
-from plumbrule.plan.house import House
+from plumbrule.plan.house import Hours, House
+from plumbrule.plan.words import USUAL_END, USUAL_START
 from plumbrule.reading.fault import Fault, Unreadable
 from plumbrule.reading.notation import NotAQuantity
 from plumbrule.reading.places import Document
@@ -32,6 +33,8 @@ def in_house(rules: Sequence[Rule], house: House, document: Document) -> tuple[l
         if (rule := changes.find(rule_id, f"/trial/{place}")) is not None:
             changes.rules[rule_id] = replace(rule, level="advisory", on_trial=True)
             changes.said.append(f"{rule_id}: {rule.level} on trial as advisory")
+    if house.hours is not None:
+        changes.hours(house.hours)
     if changes.faults:
         raise Unreadable(sorted(changes.faults, key=lambda fault: fault.place.start))
     return list(changes.rules.values()), tuple(changes.said)
@@ -74,6 +77,19 @@ class _Changes:
             self.rules[rule_id] = replace(rule, settings=settings)
             self.said.append(f"{rule_id}: {name} {setting.written} made {written}")
 
+    def hours(self, hours: Hours) -> None:
+        """A day must end after it begins, and a week have a working day; where only one end is given, the usual other
+        one is meant."""
+        starts, ends = hours.starts or USUAL_START, hours.ends or USUAL_END
+        if _minutes(ends) <= _minutes(starts):
+            at = "/hours/ends" if hours.ends is not None else "/hours/starts"
+            found = f"A day from {starts} to {ends} ends before it begins."
+            self._fault(at, found, 'Write both ends, like {starts: "7:30", ends: "16:00"}.')
+        if hours.days is not None and not hours.days:
+            self._fault(
+                "/hours/days", "There is no working day in this week.", "Write the days, like [monday, tuesday]."
+            )
+
     def _near(self, name: str, known: Iterable[str]) -> str:
         near = nearest(name, tuple(known))
         return f"Did you mean {near}?" if near else "See: plumbrule rulebook."
@@ -81,3 +97,8 @@ class _Changes:
     def _fault(self, pointer: str, found: str, write: str, key: bool = False) -> None:
         place = self._document.key_place(pointer) if key else self._document.place(pointer)
         self.faults.append(Fault(self._document.path, place, pointer, found, write))
+
+
+def _minutes(clock: str) -> int:
+    hour, _, minute = clock.partition(":")
+    return int(hour) * 60 + int(minute)

@@ -41,7 +41,8 @@ def load(house: Path | None = None, folders: Sequence[Path] = ()) -> Rulebook:
         rules, changes = in_house(rules, house_model, document)
         name += hashlib.sha256(document.source).hexdigest()
     whole = hashlib.sha256(name.encode()).hexdigest()[:16]
-    return Rulebook(tuple(rules), sources, whole, __version__, str(house) if house else "", changes)
+    hours = house_model.hours if house_model is not None else None
+    return Rulebook(tuple(rules), sources, whole, __version__, str(house) if house else "", changes, hours)
 
 
 def _shipped() -> tuple[list[Rule], dict[str, Source], str]:

@@ -4,14 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from plumbrule.rulebook.rule import Rule, Source
+
+if TYPE_CHECKING:
+    from plumbrule.plan.house import Hours
 
 
 @dataclass(frozen=True, slots=True)
 class Rulebook:
     """`digest` names the very rules and settings that were used; `house` is the path of the house file, or empty, and
-    `changes` says in words what that file changed, so that no report hides whose decision a softer rule was."""
+    `changes` says in words what that file changed, so that no report hides whose decision a softer rule was.
+    `hours` are the working hours of the house, where it gives any."""
 
     rules: tuple[Rule, ...]
     sources: Mapping[str, Source]
@@ -19,6 +24,7 @@ class Rulebook:
     version: str
     house: str = ""
     changes: tuple[str, ...] = ()
+    hours: Hours | None = None
 
     def rule(self, name: str) -> Rule | None:
         """The rule of that name, or None."""
