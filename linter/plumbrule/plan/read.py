@@ -7,6 +7,7 @@ from pathlib import Path
 from typing import Any
 
 from plumbrule.plan.complaints import Complaints, Enough
+from plumbrule.plan.contrary_boxes import Boxes
 from plumbrule.plan.contrary_panels import Panels
 from plumbrule.plan.contrary_parts import Parts
 from plumbrule.plan.contrary_room import Room
@@ -63,6 +64,7 @@ def _look_over(plan: Plan, complaints: Complaints) -> None:
     check_purchase(names)
     check_on_hand(names)
     Room(plan, complaints).check()
+    Boxes(plan, complaints).check()
     Parts(plan, complaints).check()
     Steps(plan, complaints).check()
     Panels(plan, complaints).check()
