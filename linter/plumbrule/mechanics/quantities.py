@@ -89,6 +89,19 @@ def glue_volume(area: Given, thickness: Given, width: Given | None = None, spaci
     )  # fmt: skip
 
 
+def dabs_volume(area: Given, thickness: Given, width: Given, spacing: Given) -> Worked:
+    """The adhesive in dabs `width` mm across, pressed `thickness` mm thin, one in every square of `spacing` mm, mm³."""
+    across, apart = positive("the width", width), positive("the spacing", spacing)
+    if across > apart:
+        raise NotPossible("dabs cannot lie closer than they are wide")
+    return Worked(
+        "V_a", "adhesive behind the panels", "A * t * w^2 / s^2",
+        (number("A", area, "mm²"), number("t", thickness, "mm"), number("w", width, "mm"), number("s", spacing, "mm")),
+        not_negative("the area", area) * positive("the thickness", thickness) * across**2 / apart**2, "mm³",
+        "geometry, a square dab for a round one", steps=steps(area, thickness, width, spacing),
+    )  # fmt: skip
+
+
 def discs(grit: int, boards: Given, walls: Given) -> Worked:
     """How many 5 in discs a grit wears out on `boards` mm² of wood and `walls` mm² of painted wall. A sheet lasts about
     as long as a disc."""
@@ -106,16 +119,32 @@ def discs(grit: int, boards: Given, walls: Given) -> Worked:
     )  # fmt: skip
 
 
-def mass(density: Given, *sides: Given) -> Worked:
-    """The mass of a straight piece, kg: `density` in kg/mm³, its sides in mm."""
-    value = positive("the density", density)
-    for side in sides:
-        value *= positive("a side", side)
-    named = [number(symbol, side, "mm") for symbol, side in zip("abc", sides, strict=False)]
-    formula = " * ".join(("rho", *(one.symbol for one in named)))
+def strips(area: Given, spacing: Given) -> Worked:
+    """The length of tape in strips every `spacing` mm behind `area` mm² of panel, mm."""
+    back, apart = not_negative("the area", area), positive("the spacing", spacing)
     return Worked(
-        "m", "mass", formula, (number("rho", density, "kg/mm³"), *named), value, "kg", "geometry",
-        steps=steps(density, *sides),
+        "L_t", "tape in strips", "A / s", (number("A", area, "mm²"), number("s", spacing, "mm")), back / apart, "mm",
+        "geometry", steps=steps(area, spacing),
+    )  # fmt: skip
+
+
+def legs(wall_leg: Given, seat_leg: Given, length: Given) -> Worked:
+    """All faces of an angle, mm²: twice both legs along its length; cut ends left out. Lengths in mm, above zero."""
+    a, b = positive("the wall leg", wall_leg), positive("the seat leg", seat_leg)
+    return Worked(
+        "A", "faces of the steel", "2 * (b_w + b_s) * L",
+        (number("b_w", wall_leg, "mm"), number("b_s", seat_leg, "mm"), number("L", length, "mm")),
+        2 * (a + b) * positive("the length", length), "mm²", "geometry", steps=steps(wall_leg, seat_leg, length),
+    )  # fmt: skip
+
+
+def coats_area(area: Given, coats: float) -> Worked:
+    """The area of `coats` coats on `area` mm², mm²."""
+    if coats < 1:
+        raise NotPossible("what is painted gets at least one coat")
+    return Worked(
+        "A_c", "area of all coats together", "n * A", (Number("n", coats, ""), number("A", area, "mm²")),
+        coats * not_negative("the area", area), "mm²", "product", steps=steps(area),
     )  # fmt: skip
 
 
