@@ -164,8 +164,8 @@ def _field(plan: Plan, carried: Sequence[Support], name: str, part: PanelField) 
         found.append(
             WallLayout(
                 name, wall.name, f"/panels/{name}", (), known, _courses(wall), pieces, len(begun),
-                edges(wall.ground.run, openings, ends["left"], ends["right"]), "", 0 if found else least, wall.ground, wall.laying,
-                course.joints(wall.pieces, wall.laying.joint),
+                edges(wall.ground.run, openings, ends["left"], ends["right"]), "", 0 if found else least,
+                wall.ground, wall.laying, course.joints(wall.pieces, wall.laying.joint),
             )
         )  # fmt: skip
     return tuple(found)
@@ -260,10 +260,11 @@ def _orders(wall: _Wall, profiled: bool, begun: int) -> tuple[list[Piece], tuple
 
 
 def _courses(wall: _Wall) -> tuple[CoursePlace, ...]:
-    """The courses as far as the wall goes at the ends of the run: heights of what would lie there uncut."""
+    """The courses at the ends of the run, as floor and ceiling leave them."""
     run, laying = wall.ground.run, wall.laying
     assert run is not None and laying is not None
-    return tuple(
-        CoursePlace(band.number, *course.at_end(run, band, run.left), *course.at_end(run, band, run.right))
-        for band in course.bands(run, laying)
-    )
+    found = []
+    for band in course.bands(run, laying):
+        (low_left, high_left), (low_right, high_right) = (course.at_end(run, band, x) for x in (run.left, run.right))
+        found.append(CoursePlace(band.number, low_left, low_right, high_left, high_right))
+    return tuple(found)

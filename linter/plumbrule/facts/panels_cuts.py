@@ -31,6 +31,7 @@ class Cut(NamedTuple):
     bare: Rect
     clearance: float
     support: Support | None = None
+    beyond: bool = False
 
 
 class Wanted:
@@ -140,7 +141,7 @@ def _round_the_corner(
         if reach > 0:
             bare = Rect(0.0, low, reach, high) if side == "left" else Rect(width - reach, low, width, high)
             label = f"{support.label} round the corner"
-            yield Cut("steel", support.name, label, support.pointer, _wider(bare, room), bare, room, support)
+            yield Cut("steel", support.name, label, support.pointer, _wider(bare, room), bare, room, support, True)
 
 
 def _heights(wanted: Wanted, support: Support) -> tuple[float, float]:

@@ -6,7 +6,7 @@ import math
 from collections.abc import Iterable, Mapping, Sequence
 from typing import NamedTuple
 
-from plumbrule.mechanics.course import Laid, Laying, Run, bands, slots
+from plumbrule.mechanics.course import Laying, Run, bands, slots
 from plumbrule.mechanics.slabs import TIE, Rect, Slab, area, chords, height, outline
 
 _FAR = 1e6
@@ -102,18 +102,18 @@ def floor_gap_most(run: Run, laying: Laying, bare_floor: Sequence[tuple[float, f
     return found
 
 
-def strips(pieces: Iterable[Laid], cut: Rect) -> Strips:
+def strips(pieces: Iterable[Sequence[Slab]], cut: Rect) -> Strips:
     """How wide the panels are between a cut-out and the next edge of the same piece."""
     above = below = left = right = math.inf
     for piece in pieces:
-        for slab in piece.slabs:
+        for slab in piece:
             if slab.x0 < cut.x1 - TIE and cut.x0 + TIE < slab.x1:
                 tall = min(slab.high0 - slab.low0, slab.high1 - slab.low1)
                 if abs(slab.low0 - cut.y1) < TIE and abs(slab.low1 - cut.y1) < TIE:
                     above = min(above, tall)
                 if abs(slab.high0 - cut.y0) < TIE and abs(slab.high1 - cut.y0) < TIE:
                     below = min(below, tall)
-        for chord in chords(piece.slabs):
+        for chord in chords(piece):
             if chord.y0 < cut.y1 - TIE and cut.y0 + TIE < chord.y1:
                 if abs(chord.x1 - cut.x0) < TIE:
                     left = min(left, chord.x1 - chord.x0)
