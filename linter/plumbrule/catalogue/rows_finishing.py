@@ -52,7 +52,7 @@ FILL = RowType(
     "One crack that is filled with epoxy.",
     (
         number("depth", "mm", "depth of the crack"),
-        count("pours", "steps that fill cracks in this board"),
+        count("pours", "pours that this crack is sure to get: a step may be for another crack of the board"),
         number("pour", "mm", "depth of one pour"),
         number("worked_after", "h", "shortest time from the last pour until the fill is planed or sanded"),
         number("loaded_after", "h", "shortest time from the last pour until the board is loaded for good"),

@@ -100,7 +100,7 @@ def _finish(placed: Placed) -> Row:
         desk.copy(f"coats_{side}", Input(number, pointer if finish else at, said))
     desk.get("coats_most", lambda: max(desk.numbers(*(f"coats_{side}" for side in _SIDES))))
     if not desk.known("coats_most") or desk.number("coats_most") > 1:
-        desk.get("between_coats", clock.between_coats)
+        desk.get("between_coats", lambda: clock.between_coats(desk.number("coats_most")))
     for field, what in (("recoat_needed", "recoat"), ("handle_needed", "handle"), ("cure_needed", "cure")):
         desk.get(field, lambda what=what: coats.clock(tables(), desk.text("kind"), what))  # type: ignore[misc]
     desk.get("set_after_finish", clock.set_after_finish)
@@ -167,7 +167,8 @@ def _fill(placed: Placed, name: str, crack: Crack) -> Row:
     desk = Desk(FILL, at, placed.here, f"fill of crack {name} in board {placed.name}")
     clock = _clock(placed, desk)
     desk.copy("depth", Input(crack.depth, f"{at}/depth"))
-    desk.get("pours", lambda: float(len(clock.doing("fill cracks"))))
+    epoxied = sum(one.fill == "epoxy" for one in placed.board.cracks.values())
+    desk.get("pours", lambda: float(clock.pours(epoxied)))
 
     def pour() -> Worked:
         depth, pours = desk.numbers("depth", "pours")

@@ -34,15 +34,16 @@ class Clock:
             self._desk.need(Input(True, f"/steps/{name}/controls"))
         return all(any(one in _CATCHES_DUST for one in self._steps.step(name).controls) for name in sandings)
 
-    def between_coats(self) -> float:
-        """Shortest wait from coat to coat, within a step or from one finishing step to the next."""
+    def between_coats(self, coats: float) -> float:
+        """Shortest wait from coat to coat, within a step or from one finishing step to the next. Raises Missing where
+        there are more `coats` on a side than steps and one of these does not say what it waits between them."""
         steps = self.doing("finish board")
         found: list[float] = []
         for name in steps:
             wait = self._steps.step(name).between_coats
             if wait is not None:
                 found.append(self._desk.length(Input(wait, f"/steps/{name}/between_coats")))
-            elif len(steps) == 1:
+            elif coats > len(steps):
                 raise Missing([f"/steps/{name}/between_coats"])
         for place, first in enumerate(steps):
             for second in steps[place + 1 :]:
@@ -50,23 +51,29 @@ class Clock:
                     found.append(self._steps.hours(second, first))
                 else:
                     found.append(self._steps.hours(first, second))
+        if not found:
+            raise Missing([f"/steps/{name}/between_coats" for name in steps])
         return min(found)
 
     def set_after_finish(self) -> bool:
         """Whether some setting of the board is not sure to come before its finish."""
-        return bool(self._later("finish board", self._steps.sure("set board")))
+        return bool(self._later("finish board", self._steps.possible("set board")))
 
     def set_after(self) -> float:
         """From the last coat until the board is carried and set."""
-        return self._shortest("finish board", self._steps.sure("set board"))
+        return self._shortest("finish board", self._steps.possible("set board"))
 
     def loaded_after(self, task: str) -> float:
         """From a step of that task until the board is proved or handed over or, where no step does that, set."""
-        loads = (*self._steps.sure("proof load"), *self._steps.possible("hand over"))
+        loads = self._steps.possible(*_PUTS_WEIGHT_ON)
         for weights in (loads, self._steps.possible("screw board down"), self._steps.possible("set board")):
             if self._later(task, weights):
                 return self._shortest(task, weights)
         raise Missing(["/steps"])
+
+    def pours(self, cracks: int) -> int:
+        """How many pours one of `cracks` that are filled with epoxy is sure to get: a step may be for another crack."""
+        return max(1, len(self.doing("fill cracks")) - (cracks - 1))
 
     def worked(self) -> bool:
         """Whether the board is worked with tools after it was filled, or may be."""

@@ -85,12 +85,12 @@ class _Face:
         desk.copy("coldest", Input(site and site.temperature and site.temperature.coldest, "/site/temperature/coldest"))
         desk.copy("dampest", Input(site and site.humidity and site.humidity.dampest, "/site/humidity/dampest"))
         steps = StepsOf(self._order, desk, (self._wall,))
-        of_field = StepsOf(self._order, desk, (name,))
-        lays = _laying(of_field, StepsOf(self._order, desk, (name, self._wall)))
+        laid = StepsOf(self._order, desk, (name, self._wall))
+        lays = _laying(laid)
         preparing = Preparing(desk, steps, lays, tables())
         preparing.work(self._of("coating"), self._of("state"), bonded=True)
         preparing.paint_age(self._of("coated_ago"))
-        Bonding(desk, of_field, lays).work([StepsOf(self._order, desk, (wall,)) for wall in self._alike(field)])
+        Bonding(desk, laid, lays).work([StepsOf(self._order, desk, (wall,)) for wall in self._alike(field)])
         return desk.row()
 
     def _of(self, key: str) -> Input:
@@ -178,11 +178,11 @@ def _surface(plan: Plan, wall: str) -> Surface | None:
     return part.surface if part is not None else None
 
 
-def _laying(field: StepsOf, either: StepsOf) -> Callable[[], tuple[str, ...]]:
-    """The steps that lay a field: those that name it or its wall, or else those that name nothing."""
+def _laying(steps: StepsOf) -> Callable[[], tuple[str, ...]]:
+    """The steps that lay panels here, also those that do not say where they lay."""
 
     def lays() -> tuple[str, ...]:
-        found = field.sure("lay panels") or either.possible("lay panels")
+        found = steps.possible("lay panels")
         if not found:
             raise Missing(["/steps"])
         return found

@@ -54,10 +54,11 @@ class Preparing:
     def _waits(self, coating: Input) -> None:
         desk = self._desk
         if not desk.known("wiped") or desk.true("wiped"):
+            desk.get("wiped_with", self._wiped_with)
             desk.get("wipe_waits", lambda: self._least(self._wipes()))
-        desk.get("has_primer", lambda: self._done("prime wall"))
+        desk.get("has_primer", lambda: bool(self._primings()))
         if not desk.known("has_primer") or desk.true("has_primer"):
-            desk.get("prime_waits", lambda: self._least(self._before("prime wall")))
+            desk.get("prime_waits", lambda: self._least(self._primings()))
         desk.get("paint_under", lambda: self._paint_under(coating))
 
     def paint_age(self, coated_ago: Input) -> None:
@@ -80,9 +81,15 @@ class Preparing:
         self._steps.note(*found)
         return found
 
+    def _primings(self) -> tuple[str, ...]:
+        """Steps that prime the wall and are not sure to come after the covering."""
+        found = self._steps.not_after(("prime wall",), self._covers())
+        self._steps.note(*found)
+        return found
+
     def _least(self, names: Sequence[str]) -> float:
-        """Of steps before the covering, the shortest wait of the last one to any covering."""
-        return min(max(self._steps.hours(name, cover) for name in names) for cover in self._covers()) if names else 0.0
+        """The shortest wait from any of these steps to any covering: the last of them counts."""
+        return min(self._steps.hours(name, cover) for name in names for cover in self._covers())
 
     def _washed_with(self) -> str:
         washes = self._before("wash wall")
@@ -125,13 +132,16 @@ class Preparing:
         return any(self._steps.step(name).with_ == "deglosser" for name in names)
 
     def _grit(self) -> tuple[int, float]:
+        """The grit of the last sanding, its number and the size of its grains; the coarsest where several may be."""
+        sandings = self._sandings()
+        last = [one for one in sandings if not any(self._steps.before(one, other) for other in sandings)]
         found = []
-        for name in self._sandings():
+        for name in last:
             size = self._steps.step(name).grit
             self._desk.need(Input(True if size is not None else None, f"/steps/{name}/grit"))
             if size is not None:
                 found.append((grit.grain(self._tables, size.number, size.iso), size.number))
-        grain, number = min(found)
+        grain, number = max(found)
         return number, grain
 
     def _washed_before_sanding(self) -> bool:
@@ -156,15 +166,22 @@ class Preparing:
         wipes = self._before("wipe wall")
         return tuple(wipe for wipe in wipes if all(self._steps.before(one, wipe) for one in dusty))
 
+    def _wiped_with(self) -> str:
+        wipes = self._wipes()
+        last = [one for one in wipes if not any(self._steps.before(one, other) for other in wipes)]
+        return self._desk.word(Input(self._steps.step(last[0]).with_, f"/steps/{last[0]}/with"))
+
     def _bare_spots(self, coating: Input, state: Input) -> bool:
         if self._steps.not_after(_LAYS_BARE, self._covers()):
             self._steps.note(*self._steps.possible(*_LAYS_BARE))
             return True
         if state.value is not None and not _BARE_STATES.isdisjoint(self._words(state)):
             return True
-        bare = self._desk.word(coating) in _BARE_COATINGS
-        self._desk.need(state)
-        return bare
+        if coating.value in _BARE_COATINGS:
+            self._desk.need(coating)
+            return True
+        self._desk.need_all(coating, state)
+        return False
 
     def _words(self, state: Input) -> tuple[str, ...]:
         value = self._desk.need(state)
