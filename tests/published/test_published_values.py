@@ -8,6 +8,7 @@ from typing import Any
 import pytest
 from board_calculations import BOARD_CALCULATIONS
 from calculations import CALCULATIONS
+from electrical_calculations import ELECTRICAL_CALCULATIONS
 from finishing_calculations import FINISHING_CALCULATIONS
 from load_calculations import LOAD_CALCULATIONS
 
@@ -16,8 +17,20 @@ from plumbrule.reading.places import read
 from plumbrule.reading.units import UNITS, from_si
 
 HERE = Path(__file__).parent
-FILES = ("wood", "steel", "gap", "by_hand", "boards", "shelves", "boards_by_hand", "statics", "beams", "finishing")
-WORKS = {**CALCULATIONS, **BOARD_CALCULATIONS, **LOAD_CALCULATIONS, **FINISHING_CALCULATIONS}
+FILES = (
+    "wood",
+    "steel",
+    "gap",
+    "by_hand",
+    "boards",
+    "shelves",
+    "boards_by_hand",
+    "statics",
+    "beams",
+    "finishing",
+    "electrical",
+)
+WORKS = {**CALCULATIONS, **BOARD_CALCULATIONS, **LOAD_CALCULATIONS, **FINISHING_CALCULATIONS, **ELECTRICAL_CALCULATIONS}
 BASES = {"published", "worked by hand", "from memory", "common practice"}
 
 
