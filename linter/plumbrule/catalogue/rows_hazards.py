@@ -5,6 +5,7 @@ from __future__ import annotations
 from plumbrule.catalogue.fact import RowType, count, number, truth, word, words
 from plumbrule.plan import words as plan_words
 
+REGIONS = ("US", "CA", "elsewhere")
 DISTURBS = ("nothing", "pried", "drilled", "ground", "stripped", "cut")
 TESTED = ("not tested", "found", "not found")
 DUSTS = ("none", "wood", "gypsum", "paint", "masonry", "settled")
@@ -23,7 +24,7 @@ OLD_WALL = RowType(
     "old_wall",
     "One wall, by what may be in its paint, texture and lining.",
     (
-        truth("in_us", "the site is in the United States"),
+        word("region", REGIONS, "whose law and years count: the United States, Canada, or elsewhere"),
         truth("year_known", "the plan says when the building was put up"),
         count("year_built", "year the building was put up"),
         truth("touched", "something is done to its face"),

@@ -15,6 +15,7 @@ from plumbrule.plan.walls import Wall
 
 # Kinds that were never made with asbestos; boards, plasters, their compounds and the beds of tiles were.
 _NEVER_ASBESTOS = ("plywood", "solid boards")
+_PAPERS = ("wallpaper", "vinyl wall covering")
 _WHOLE_FACE = ("ground", "stripped")
 
 
@@ -36,7 +37,7 @@ def _row(parts: Parts, name: str, wall: Wall) -> Row:
     desk.set("touched", bool(what), *(sources or (here,)))
     desk.set("disturbed", tuple(what), *sources)
     _age(desk, parts)
-    _face(desk, parts, here, wall)
+    _face(desk, here, wall)
     tests = wall.surface.tests if wall.surface else None
     for kind in ("lead", "asbestos"):
         test = getattr(tests, kind) if tests else None
@@ -74,36 +75,22 @@ def _age(desk: Desk, parts: Parts) -> None:
         desk.set("year_built", float(year), "/site/year_built")
     region = site.region if site else None
     # Elsewhere the years are later, so a region that nobody names is taken as elsewhere.
-    desk.set("in_us", region == "US", "/site/region")
+    desk.set("region", region if region in ("US", "CA") else "elsewhere", "/site/region")
 
 
-def _face(desk: Desk, parts: Parts, here: str, wall: Wall) -> None:
-    """What is on the wall. What nobody looked at is taken as painted, and its lining as of a suspect kind."""
+def _face(desk: Desk, here: str, wall: Wall) -> None:
+    """What is on the wall, and what its lining is made of."""
     at = f"{here}/surface"
     surface = wall.surface
     coating = surface.coating if surface else None
-    touched = desk.true("touched")
-
-    def taken(value: object, pointer: str, says: str) -> Input:
-        return Input(True, pointer, f"nothing is written: {says}" if value is None and touched else "")
-
-    def painted() -> bool:
-        desk.need(taken(coating, f"{at}/coating", "old paint is taken"))
-        return coating != "none"
-
-    desk.get("painted", painted)
-
-    def textured() -> bool:
-        texture = surface.texture if surface else None
-        return desk.word(Input(texture, f"{at}/texture")) != "smooth"
-
-    desk.get("textured", textured)
-    desk.set("papered", coating in ("wallpaper", "vinyl wall covering"), f"{at}/coating")
-    lining = wall.lining
+    desk.get("painted", lambda: desk.word(Input(coating, f"{at}/coating")) != "none")
+    texture = surface.texture if surface else None
+    desk.get("textured", lambda: desk.word(Input(texture, f"{at}/texture")) != "smooth")
+    desk.get("papered", lambda: desk.word(Input(coating, f"{at}/coating")) in _PAPERS)
 
     def suspect() -> bool:
-        desk.need(taken(lining, f"{here}/lining", "a lining that may hold asbestos is taken"))
-        return lining is None or any(layer.material not in _NEVER_ASBESTOS for layer in lining)
+        desk.need(Input(wall.lining, f"{here}/lining"))
+        return any(layer.material not in _NEVER_ASBESTOS for layer in wall.lining or ())
 
     desk.get("lining_suspect", suspect)
 
