@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import gc
 
-# Objects made before the youngest are looked over, and how often the older ones are: about once in a few plans.
-_RARELY = (100_000, 20, 100)
+# Objects left over before the youngest are looked at, and how often the older ones are: once in some fifty plans.
+_RARELY = (500_000, 20, 100)
 
 
 def collect_rarely() -> None:

@@ -215,22 +215,23 @@ class Once(Generic[T]):
 
     def __init__(self, row_type: RowType, work: Callable[[Desk], T]) -> None:
         self._desk = Desk(row_type, "", "", "")
-        self._work = work
-        self._done = False
+        self._work: Callable[[Desk], T] | None = work
         self._result: T | None = None
         self._error: Exception | None = None
 
     def take(self, desk: Desk) -> T:
         """The result, or what was raised instead of it."""
-        if not self._done:
-            self._done = True
+        work = self._work
+        if work is not None:
+            # Let go of at once, as is where an error came from: both lead back here, and circles are freed late.
+            self._work = None
             try:
-                self._result = self._work(self._desk)
+                self._result = work(self._desk)
             except (Missing, OutsideRulebook, NotPossible, ArithmeticError, ValueError) as error:
-                self._error = error
+                self._error = error.with_traceback(None)
         desk.read_as(self._desk)
         if self._error is not None:
-            raise self._error
+            raise self._error.with_traceback(None)
         return self._result  # type: ignore[return-value]
 
 
