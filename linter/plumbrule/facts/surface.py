@@ -11,7 +11,8 @@ from plumbrule.facts.order import Order, order
 from plumbrule.facts.reference import tables
 from plumbrule.facts.step_times import StepsOf
 from plumbrule.facts.supports import Support
-from plumbrule.facts.surface_steps import Bonding, Preparing
+from plumbrule.facts.surface_bond import Bonding
+from plumbrule.facts.surface_steps import Preparing
 from plumbrule.mechanics import bonding
 from plumbrule.mechanics.worked import OutsideRulebook, Worked
 from plumbrule.plan.panels import PanelField
