@@ -10,6 +10,7 @@ from board_calculations import BOARD_CALCULATIONS
 from calculations import CALCULATIONS
 from electrical_calculations import ELECTRICAL_CALCULATIONS
 from finishing_calculations import FINISHING_CALCULATIONS
+from joint_calculations import JOINT_CALCULATIONS
 from load_calculations import LOAD_CALCULATIONS
 
 from plumbrule.mechanics.given import si
@@ -29,8 +30,16 @@ FILES = (
     "beams",
     "finishing",
     "electrical",
+    "panels_joints",
 )
-WORKS = {**CALCULATIONS, **BOARD_CALCULATIONS, **LOAD_CALCULATIONS, **FINISHING_CALCULATIONS, **ELECTRICAL_CALCULATIONS}
+WORKS = {
+    **CALCULATIONS,
+    **BOARD_CALCULATIONS,
+    **LOAD_CALCULATIONS,
+    **FINISHING_CALCULATIONS,
+    **ELECTRICAL_CALCULATIONS,
+    **JOINT_CALCULATIONS,
+}
 BASES = {"published", "worked by hand", "from memory", "common practice"}
 
 
