@@ -44,6 +44,7 @@ PANEL_WALL = RowType(
         number("cut_out_area", "mm²", "area of openings, boxes and steel with the room round them"),
         number("joint_area", "mm²", "area of the gaps left between panels"),
         number("uncovered", "mm²", "area that nothing covers although it should be panelled"),
+        number("uncovered_seen", "mm²", "what of this no trim along the floor hides"),
         count("courses", "courses from floor to ceiling"),
         count("pieces", "pieces on it"),
     ),

@@ -192,7 +192,8 @@ def _lay(
     missing = tuple(dict.fromkeys((*found.wanted, *wanted.pointers)))
     if missing or found.run is None:
         return _Wall(wall_name, missing, "", found, None, ())
-    laying = Laying(length, height, line, firsts, part.courses.from_, joint)
+    level = course.level_bottom(found.run) if part.courses.scribed == "none" else None
+    laying = Laying(length, height, line, firsts, part.courses.from_, joint, level)
     try:
         return _Wall(wall_name, (), "", found, laying, course.lay(found.run, laying))
     except NotPossible as error:

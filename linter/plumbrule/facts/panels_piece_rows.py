@@ -102,9 +102,12 @@ def _course_row(
     at, here = layout.pointer, f"/walls/{layout.wall_name}"
     tall = layout.laying.height
     line, whole = f"{at}/courses/level_line", f"{at}/panel/height"
-    bottom = layout.laying.level_line - tall + (place.number - 1) * (tall + layout.laying.joint)
+    top = layout.laying.level_line + (place.number - 1) * (tall + layout.laying.joint)
+    bottom = top - tall
+    if place.number == 1 and layout.laying.bottom is not None:
+        bottom = max(bottom, layout.laying.bottom)
     floor = max(y for _, y in run.floor) > bottom + TIE
-    ceiling = min(y for _, y in run.ceiling) < bottom + tall - TIE
+    ceiling = min(y for _, y in run.ceiling) < top - TIE
     up = (line, whole, *((f"{here}/floor_drop",) if floor else ()), *((f"{here}/ceiling",) if ceiling else ()))
     desk.set("number", float(place.number))
     desk.set("first", place.number == 1, *up)
@@ -113,7 +116,7 @@ def _course_row(
     desk.set("cut_to_ceiling", ceiling, *up)
     desk.set("height_left", place.top_left - place.bottom_left, *up)
     desk.set("height_right", place.top_right - place.bottom_right, *up)
-    least = _least_height(run, bottom, bottom + tall) if floor or ceiling else tall
+    least = _least_height(run, bottom, top) if floor or ceiling else top - bottom
     desk.set("height_least", least, *up)
     desk.set("panel_height", tall, whole)
     desk.set("height_share", least / tall, *up)

@@ -9,7 +9,8 @@ from plumbrule.catalogue.rows_panels import PANEL_END, PANEL_WALL
 from plumbrule.facts.desk import Desk, Input, Missing
 from plumbrule.facts.layout import WallLayout
 from plumbrule.facts.panels_ground import RunEnd, trims_along
-from plumbrule.mechanics.course_edges import cover, floor_gap_most
+from plumbrule.mechanics.course import Laying, Run
+from plumbrule.mechanics.course_edges import cover, floor_gap_most, seen_uncovered
 from plumbrule.mechanics.slabs import Line, height
 from plumbrule.mechanics.worked import NotPossible, Number, Worked
 from plumbrule.plan.panels import PanelField
@@ -19,7 +20,7 @@ from plumbrule.plan.plan_file import Plan
 _HIDES = ("J", "L", "H", "outside corner", "end cap", "quarter round", "casing", "scribe moulding")
 _LAID = (
     "run", "floor_fall", "ceiling_fall", "first_course_least", "first_course_most", "floor_gap_most", "wall_area",
-    "panel_area", "gap_area", "cut_out_area", "joint_area", "uncovered", "courses", "pieces",
+    "panel_area", "gap_area", "cut_out_area", "joint_area", "uncovered", "uncovered_seen", "courses", "pieces",
 )  # fmt: skip
 
 
@@ -73,7 +74,9 @@ def wall_row(plan: Plan, part: PanelField, layout: WallLayout) -> Row:
                          ("cut_out_area", areas.cut_outs), ("joint_area", areas.joints)):  # fmt: skip
         desk.set(field, value, *everything)
     # Less than a thousandth of a square millimetre is what doubles leave of sums this long.
-    desk.set("uncovered", areas.uncovered if areas.uncovered > 1e-3 else 0.0, *everything)
+    bare = areas.uncovered if areas.uncovered > 1e-3 else 0.0
+    desk.set("uncovered", bare, *everything)
+    desk.get("uncovered_seen", lambda: _seen(desk, run, laying, ground.floor, everything) if bare else 0.0)
     desk.set("courses", float(len(layout.courses)), line, f"{at}/panel/height")
     desk.set("pieces", float(len(layout.pieces)), f"{at}/courses")
     return desk.row()
@@ -148,6 +151,14 @@ def _needs(desk: Desk, layout: WallLayout, line: float, drop: float, gap: float,
         (Number("L", line, "mm"), Number("d", drop, "mm"), Number("g", gap, "mm")), line + drop - gap, "mm",
         "a level line over a falling floor",
     )  # fmt: skip
+
+
+def _seen(desk: Desk, run: Run, laying: Laying, floor: Line, pointers: tuple[str, ...]) -> float:
+    for pointer in pointers:
+        desk.need(Input(True, pointer))
+    hidden = desk.number("floor_cover") if desk.true("has_floor_trim") else 0.0
+    left = seen_uncovered(run, laying, floor, hidden)
+    return left if left > 1e-3 else 0.0
 
 
 def _between(line: Line, left: float, right: float) -> tuple[float, float]:

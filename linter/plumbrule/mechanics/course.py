@@ -31,7 +31,8 @@ class Run:
 class Laying:
     """How panels are laid, mm: `level_line` is the top of the first course, `firsts` are the first pieces of the
     courses, bottom up and repeated. Laid from the centre, a first piece says how far the middle panel reaches to the
-    right of the centre line."""
+    right of the centre line. `bottom` is the lower edge of a first course that is not cut to the floor, where it is not
+    a whole panel below the level line."""
 
     length: float
     height: float
@@ -39,6 +40,7 @@ class Laying:
     firsts: tuple[float, ...]
     begin: Begin = "left"
     joint: float = 0.0
+    bottom: float | None = None
 
 
 class Band(NamedTuple):
@@ -85,8 +87,9 @@ def bands(run: Run, laying: Laying) -> tuple[Band, ...]:
     """The courses from the floor to the ceiling. The first hangs one panel below the level line and is cut to the
     floor; whatever lies lower than that is not covered. Raises NotPossible where there are too many."""
     _possible(run, laying)
-    highest = max(point[1] for point in run.ceiling)
-    found = [Band(1, laying.level_line - laying.height, laying.level_line)]
+    highest = max(y for _, y in run.ceiling)
+    whole = laying.level_line - laying.height
+    found = [Band(1, whole if laying.bottom is None else max(whole, laying.bottom), laying.level_line)]
     while found[-1].top + laying.joint < highest - TIE:
         bottom = found[-1].top + laying.joint
         found.append(Band(len(found) + 1, bottom, bottom + laying.height))
@@ -147,6 +150,13 @@ def lay(run: Run, laying: Laying) -> tuple[Laid, ...]:
         if len(found) > MOST_PIECES:
             raise NotPossible(f"more than {MOST_PIECES:,} pieces on one wall")
     return tuple(found)
+
+
+def level_bottom(run: Run) -> float:
+    """Where the lower edge of a first course lies that stays level: as low as the floor lets it."""
+    return max(
+        height(run.floor, x) for x in (run.left, run.right, *(x for x, _ in run.floor if run.left < x < run.right))
+    )
 
 
 def joints(pieces: Sequence[Laid], joint: float = 0.0) -> dict[int, tuple[float, ...]]:

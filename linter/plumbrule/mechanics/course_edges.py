@@ -6,7 +6,7 @@ import math
 from collections.abc import Iterable, Mapping, Sequence
 from typing import NamedTuple
 
-from plumbrule.mechanics.course import Laying, Run, bands, slots
+from plumbrule.mechanics.course import Laying, Run, bands, lay, slots
 from plumbrule.mechanics.slabs import TIE, Rect, Slab, area, chords, height, outline
 
 _FAR = 1e6
@@ -87,6 +87,14 @@ def cover(run: Run, laying: Laying, pieces: Iterable[Slab], width: float, floor:
                 joints += area(outline(across, run.floor, run.ceiling, run.cuts))
     covered = area(pieces)
     return Cover(wall, covered, wall - room, room - target, joints, target - covered - joints)
+
+
+def seen_uncovered(run: Run, laying: Laying, bare_floor: Sequence[tuple[float, float]], hidden: float) -> float:
+    """The area in mm² that stays uncovered higher than `hidden` mm over the bare floor, which a trim hides."""
+    raised = tuple((x, max(y, height(tuple(bare_floor), x) + hidden)) for x, y in run.floor)
+    above = Run(run.left, run.right, raised, run.ceiling, run.cuts)
+    pieces = [slab for piece in lay(above, laying) for slab in piece.slabs]
+    return cover(above, laying, pieces, run.right, raised, run.ceiling).uncovered
 
 
 def floor_gap_most(run: Run, laying: Laying, bare_floor: Sequence[tuple[float, float]]) -> float:
