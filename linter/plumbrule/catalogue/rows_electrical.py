@@ -97,4 +97,13 @@ CABLE_ZONE = RowType(
     ),
 )
 
-ROWS: tuple[RowType, ...] = (BOX, FITTING, CABLE_ZONE)
+FIXTURES = RowType(
+    "fixtures",
+    "What was looked for on one wall that gets panels, steel or a board.",
+    (
+        truth("boxes_listed", "its boxes are listed, also those that were opened to look for cables"),
+        truth("fittings_listed", "its fittings are listed, also the lamps that its boxes hold"),
+    ),
+)
+
+ROWS: tuple[RowType, ...] = (FIXTURES, BOX, FITTING, CABLE_ZONE)

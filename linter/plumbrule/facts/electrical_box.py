@@ -12,7 +12,7 @@ from plumbrule.facts.electrical_area import box_area, box_code
 from plumbrule.facts.electrical_cover import work_cover, work_device_screw
 from plumbrule.facts.electrical_near import work_cables, work_near
 from plumbrule.facts.electrical_steps import work_steps
-from plumbrule.facts.on_wall import fields_on, on_it, panels_round
+from plumbrule.facts.on_wall import fields_on, panels_round
 from plumbrule.facts.supports import Support
 from plumbrule.mechanics.box import rim_behind
 from plumbrule.mechanics.worked import Worked
@@ -53,26 +53,6 @@ def box_row(plan: Plan, carried: Sequence[Support], wall_name: str, name: str, b
     work_steps(desk, plan, wall_name, name)
     work_near(desk, plan, carried, wall_name, box, here)
     work_cables(desk, plan, carried, wall_name, box, here)
-    return desk.row()
-
-
-def boxes_unknown(plan: Plan, carried: Sequence[Support], wall_name: str) -> Row:
-    """The row that stands for the boxes of a wall on which nobody looked for any."""
-    here = f"/walls/{wall_name}/boxes"
-    desk = Desk(BOX, here, f"/walls/{wall_name}", f"the boxes of wall {wall_name}")
-    desk.get("code", lambda: box_code(desk, plan))
-    # No step can name a box that is not written; panels would be laid over it all the same.
-    panelled = bool(fields_on(plan, wall_name))
-    known: dict[str, bool] = {
-        "screws_near": any(one.wall_name == wall_name for one in carried),
-        "parts_near": on_it(plan, carried, wall_name),
-        **({} if panelled else {"panelled": False, "opened": False, "extended": False, "restored": False}),
-    }
-    for fact in BOX.facts:
-        if fact.name in known:
-            desk.set(fact.name, known[fact.name], here)
-        elif fact.name != "code":
-            desk.copy(fact.name, Input(None, here))
     return desk.row()
 
 

@@ -85,15 +85,6 @@ def fitting_row(plan: Plan, carried: Sequence[Support], wall_name: str, name: st
     return desk.row()
 
 
-def fittings_unknown(wall_name: str) -> Row:
-    """The row that stands for the fittings of a wall on which nobody looked for any."""
-    here = f"/walls/{wall_name}/fittings"
-    desk = Desk(FITTING, here, f"/walls/{wall_name}", f"the fittings of wall {wall_name}")
-    for fact in FITTING.facts:
-        desk.copy(fact.name, Input(None, here))
-    return desk.row()
-
-
 def _panelboard(
     desk: Desk, plan: Plan, carried: Sequence[Support], wall_name: str, fitting: FittingPart, here: str
 ) -> None:
