@@ -65,8 +65,8 @@ WAIT = RowType(
     ),
 )
 
-NEED = RowType(
-    "need",
+TASK = RowType(
+    "task",
     "A task that this plan calls for, on one part.",
     (
         word("task", plan_words.TASKS, "task that is called for"),
@@ -85,4 +85,4 @@ COVER = RowType(
     ),
 )
 
-ROWS: tuple[RowType, ...] = (JOB, STEP, ORDER, WAIT, NEED, COVER)
+ROWS: tuple[RowType, ...] = (JOB, STEP, ORDER, WAIT, TASK, COVER)

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from plumbrule.catalogue.fact import Row
-from plumbrule.catalogue.rows_sequence import JOB, NEED, STEP
+from plumbrule.catalogue.rows_sequence import JOB, TASK, STEP
 from plumbrule.facts.desk import Desk, Input, Missing
 from plumbrule.facts.order import Order, order
 from plumbrule.facts.sequence_cover import cover_rows
@@ -32,14 +32,14 @@ def sequence_rows(plan: Plan, carried: Sequence[Support], hours: Hours | None = 
     """
     steps = order(plan)
     if not steps.written:
-        return {"job": (_no_job(),), "need": (_no_need(),)}
+        return {"job": (_no_job(),), "task": (_no_need(),)}
     line = timeline(plan, hours)
     return {
         "job": (_job_row(steps, line),),
         "step": tuple(_step_row(steps, one, line) for one in line.steps),
         "order": order_rows(plan),
         "wait": wait_rows(plan),
-        "need": need_rows(plan, carried),
+        "task": need_rows(plan, carried),
         "cover": cover_rows(plan, carried),
     }
 
@@ -52,7 +52,7 @@ def _no_job() -> Row:
 
 
 def _no_need() -> Row:
-    desk = Desk(NEED, "/steps", "/steps", "the steps")
+    desk = Desk(TASK, "/steps", "/steps", "the steps")
     desk.set("needed", value=True)
     desk.copy("task", Input(None, "/steps"))
     desk.copy("written", Input(None, "/steps"))

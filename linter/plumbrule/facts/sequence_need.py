@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from plumbrule.catalogue.fact import Row
-from plumbrule.catalogue.rows_sequence import NEED
+from plumbrule.catalogue.rows_sequence import TASK
 from plumbrule.facts.desk import Desk, Input, Missing
 from plumbrule.facts.order import Order, order
 from plumbrule.facts.sequence_parts import named, parts, unsaid
@@ -37,7 +37,7 @@ def need_rows(plan: Plan, carried: Sequence[Support]) -> tuple[Row, ...]:
 
 def _row(steps: Order, call: Call) -> Row:
     of_all = call.part == ""
-    desk = Desk(NEED, call.pointer, "/steps", call.task if of_all else f"{call.task} at {call.part}")
+    desk = Desk(TASK, call.pointer, "/steps", call.task if of_all else f"{call.task} at {call.part}")
     desk.set("task", call.task, call.pointer)
     desk.set("needed", call.needed, call.pointer)
 
