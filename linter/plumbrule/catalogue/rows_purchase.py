@@ -11,8 +11,8 @@ GROUPS: tuple[str, ...] = (
 # How a thing is counted: by the piece, by the stick it is cut from, by the run, by what it covers, or not at all.
 AMOUNTS: tuple[str, ...] = ("pieces", "sticks", "length", "volume", "wear", "not reckoned")
 
-PURCHASE = RowType(
-    "purchase",
+NEED = RowType(
+    "need",
     "One thing that the job needs, beside what is bought of it.",
     (
         word("group", GROUPS, "group of the purchase list that it belongs to"),
@@ -53,4 +53,4 @@ PURCHASE = RowType(
     ),
 )
 
-ROWS: tuple[RowType, ...] = (PURCHASE,)
+ROWS: tuple[RowType, ...] = (NEED,)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from plumbrule.catalogue.fact import Row
-from plumbrule.catalogue.rows_purchase import PURCHASE
+from plumbrule.catalogue.rows_purchase import NEED
 from plumbrule.facts.desk import Desk, Input
 from plumbrule.facts.purchase_faces import face_rows
 from plumbrule.facts.purchase_pieces import piece_rows
@@ -19,9 +19,9 @@ def purchase_rows(plan: Plan, carried: Sequence[Support]) -> dict[str, tuple[Row
     """Rows by kind. A plan that buys nothing has one row that says so, and not a hundred; one without steps has one
     more, since nobody knows what those would wear out and wear."""
     if plan.model.purchase is None:
-        return {"purchase": (_unwritten("purchase list", "/purchase"),)}
+        return {"need": (_unwritten("purchase list", "/purchase"),)}
     rows = needs(plan, carried)
-    return {"purchase": rows if plan.model.steps is not None else (*rows, _unwritten("what the steps need", "/steps"))}
+    return {"need": rows if plan.model.steps is not None else (*rows, _unwritten("what the steps need", "/steps"))}
 
 
 def needs(plan: Plan, carried: Sequence[Support]) -> tuple[Row, ...]:
@@ -38,7 +38,7 @@ def needs(plan: Plan, carried: Sequence[Support]) -> tuple[Row, ...]:
 
 def _unwritten(label: str, pointer: str) -> Row:
     """A row that lacks the one thing that only the rule on what is not listed asks of it."""
-    desk = Desk(PURCHASE, "/purchase", "/purchase", label)
+    desk = Desk(NEED, "/purchase", "/purchase", label)
     desk.set("amount", "not reckoned", pointer)
     for field in ("guards", "on_hand", "size_said", "flattened"):
         desk.set(field, False, pointer)

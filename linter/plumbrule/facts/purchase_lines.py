@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import Generic, NamedTuple, TypeVar
 
-from plumbrule.catalogue.rows_purchase import PURCHASE
+from plumbrule.catalogue.rows_purchase import NEED
 from plumbrule.facts.desk import Desk, Input
 from plumbrule.mechanics.worked import OutsideRulebook
 from plumbrule.plan.plan_file import Plan
@@ -65,7 +65,7 @@ class ByLine(Generic[T]):
 
 def begin(line: Line, amount: str, part: str) -> Desk:
     """The desk of one need. `part` is the pointer of what needs it."""
-    desk = Desk(PURCHASE, line.at, part, f"{line.group} {line.name}")
+    desk = Desk(NEED, line.at, part, f"{line.group} {line.name}")
     desk.set("group", line.group, part)
     desk.set("amount", amount, part)
     desk.set("listed", line.bought is not None, line.at)
