@@ -101,6 +101,7 @@ def _tins(desk: Desk, parts: Parts, name: str, step: Step, task: TaskRow) -> Non
     desk.get("epoxy", lambda: any(tin.epoxy for tin in _opened(desk, parts, step)))
 
     def rags() -> str:
+        desk.need(Input(True, f"/steps/{name}/controls"))
         if not any(tin.self_heating for tin in _opened(desk, parts, step)):
             return "none"
         return _rags(desk, parts, name, step)
