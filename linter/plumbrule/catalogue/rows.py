@@ -20,13 +20,22 @@ from plumbrule.catalogue import (
 from plumbrule.catalogue.fact import RowType
 from plumbrule.catalogue.rows_boards import BOARD, CRACK
 from plumbrule.catalogue.rows_framing import BLOCK, SCREW, STUD
-from plumbrule.catalogue.rows_loads import BEAM_LOAD, BLOCK_LOAD, BOARD_LOAD, HOLD_DOWN, LEG_LOAD, STATION_LOAD
+from plumbrule.catalogue.rows_loads import (
+    BEAM_LOAD,
+    BLOCK_LOAD,
+    BOARD_LOAD,
+    CLEAT_LOAD,
+    HOLD_DOWN,
+    LEG_LOAD,
+    PUSH_LOAD,
+    STATION_LOAD,
+)
 from plumbrule.catalogue.rows_site import SITE, WALL
 from plumbrule.catalogue.rows_steel import ANGLE, BRACKET, CLEAT, HOLE
 
 _ROW_TYPES = (
     *(SITE, WALL, STUD, BLOCK, SCREW, HOLE, ANGLE, BRACKET, CLEAT, BOARD, CRACK),
-    *(BOARD_LOAD, STATION_LOAD, HOLD_DOWN, LEG_LOAD, BEAM_LOAD, BLOCK_LOAD),
+    *(BOARD_LOAD, STATION_LOAD, HOLD_DOWN, LEG_LOAD, BEAM_LOAD, BLOCK_LOAD, PUSH_LOAD, CLEAT_LOAD),
     *rows_room.ROWS,
     *rows_panels.ROWS,
     *rows_joints.ROWS,
@@ -39,6 +48,8 @@ _ROW_TYPES = (
 )
 
 CATALOGUE: Mapping[str, RowType] = MappingProxyType({row.kind: row for row in _ROW_TYPES})
+if len(CATALOGUE) != len(_ROW_TYPES):
+    raise ValueError("two row types have one name: the rules of one would look at the rows of the other")
 
 
 def digest() -> str:
