@@ -64,42 +64,49 @@ class Order:
         return iter(self._waited_for(name))
 
     def _waited_for(self, name: str) -> dict[str, float]:
+        """Step -> hours from the end of its hands to the beginning of that one, by their longest chain."""
         if name not in self._waits:
-            self._waits[name] = self._reach_back(name)
+            for one in self._not_yet(name):
+                self._waits[one] = self._reach_back(one)
         return self._waits[name]
 
-    def _reach_back(self, last: str) -> dict[str, float]:
-        """Step -> hours from the end of its hands to the beginning of `last`, by its longest chain."""
+    def _reach_back(self, name: str) -> dict[str, float]:
+        """The same, from what is known of the steps that it names."""
         found: dict[str, float] = {}
-        for name in self._latest_first(last):
-            step, since = self.steps[name], 0.0
-            if name != last:
-                since = found.get(name, 0.0) + (step.takes or 0.0)
-            for earlier, at_once in _direct(step):
-                if earlier in self.steps:
-                    wait = 0.0 if at_once else self.steps[earlier].then_wait or 0.0
-                    found[earlier] = max(found.get(earlier, 0.0), since + wait)
+        for earlier, at_once in self._direct(name):
+            step = self.steps[earlier]
+            wait = 0.0 if at_once else step.then_wait or 0.0
+            found[earlier] = max(found.get(earlier, 0.0), wait)
+            since = wait + (step.takes or 0.0)
+            for other, hours in self._waits.get(earlier, {}).items():
+                if found.get(other, -1.0) < hours + since:
+                    found[other] = hours + since
         # A loop is refused when a plan is read; should one come here, nothing stands before itself.
-        found.pop(last, None)
+        found.pop(name, None)
         return found
 
-    def _latest_first(self, last: str) -> list[str]:
-        """`last` and all that stands before it, each after everything between it and `last`."""
-        done: list[str] = []
-        seen = {last}
-        waiting: list[tuple[str, Iterator[tuple[str, bool]]]] = [(last, _direct(self.steps[last]))]
-        while waiting:
-            name, rest = waiting[-1]
-            for earlier, _ in rest:
-                if earlier in self.steps and earlier not in seen:
+    def _not_yet(self, name: str) -> Iterator[str]:
+        """That step and all before it that nobody asked for yet, each after those it names."""
+        seen = {name}
+        way = [(name, self._direct(name))]
+        while way:
+            for earlier, _ in way[-1][1]:
+                if earlier not in seen and earlier not in self._waits:
                     seen.add(earlier)
-                    waiting.append((earlier, _direct(self.steps[earlier])))
+                    way.append((earlier, self._direct(earlier)))
                     break
             else:
-                waiting.pop()
-                done.append(name)
-        done.reverse()
-        return done
+                yield way.pop()[0]
+
+    def _direct(self, name: str) -> Iterator[tuple[str, bool]]:
+        """The steps that one names, and whether it follows their hands at once."""
+        step = self.steps[name]
+        for other in step.after:
+            if other in self.steps:
+                yield other, False
+        for other in step.at_once_after:
+            if other in self.steps:
+                yield other, True
 
 
 def order(plan: Plan) -> Order:
@@ -108,11 +115,3 @@ def order(plan: Plan) -> Order:
     if found is None:
         found = plan.reckoned["/steps"] = Order(plan)
     return found
-
-
-def _direct(step: Step) -> Iterator[tuple[str, bool]]:
-    """The steps that one names, and whether it follows their hands at once."""
-    for name in step.after:
-        yield name, False
-    for name in step.at_once_after:
-        yield name, True

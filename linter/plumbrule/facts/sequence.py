@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from plumbrule.catalogue.fact import Row
-from plumbrule.catalogue.rows_sequence import JOB, TASK, STEP
+from plumbrule.catalogue.rows_sequence import JOB, STEP, TASK
 from plumbrule.facts.desk import Desk, Input, Missing
 from plumbrule.facts.order import Order, order
 from plumbrule.facts.sequence_cover import cover_rows
