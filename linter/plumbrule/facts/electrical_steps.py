@@ -103,14 +103,16 @@ def _dead(steps: Order, isolate: tuple[str, ...], prove: tuple[str, ...], restor
 
 
 def _locked(desk: Desk, steps: Order, written: Input, isolate: tuple[str, ...]) -> bool:
-    _read(desk, steps, written, *(isolate or ()))
+    if not isolate:
+        desk.need(written)
     for name in isolate:
         desk.need(Input(True, f"{steps.pointer(name)}/controls"))
     return bool(isolate) and all("breaker locked and tagged" in steps.step(name).controls for name in isolate)
 
 
 def _testers(desk: Desk, steps: Order, written: Input, prove: tuple[str, ...]) -> tuple[str, ...]:
-    desk.need(written)
+    if not prove:
+        desk.need(written)
     testers = [Input(steps.step(name).verified, f"{steps.pointer(name)}/verified") for name in prove]
     desk.need_all(*testers)
     return tuple(desk.word(tester) for tester in testers)
@@ -118,7 +120,8 @@ def _testers(desk: Desk, steps: Order, written: Input, prove: tuple[str, ...]) -
 
 def _tester_proved(desk: Desk, steps: Order, written: Input, prove: tuple[str, ...]) -> str:
     """The worst of all proofs."""
-    desk.need(written)
+    if not prove:
+        desk.need(written)
     said = [Input(steps.step(name).tester_proved, f"{steps.pointer(name)}/tester_proved") for name in prove]
     desk.need_all(*said)
     return min((desk.word(one) for one in said), key=_PROVED.index, default="no")
