@@ -12,6 +12,8 @@ from electrical_calculations import ELECTRICAL_CALCULATIONS
 from finishing_calculations import FINISHING_CALCULATIONS
 from joint_calculations import JOINT_CALCULATIONS
 from load_calculations import LOAD_CALCULATIONS
+from sequence_calculations import SEQUENCE_CALCULATIONS
+from sequence_calculations import chain as sequence_chain
 
 from plumbrule.mechanics.given import si
 from plumbrule.reading.places import read
@@ -30,12 +32,14 @@ FILES = (
     "beams",
     "finishing",
     "electrical",
+    "sequence",
     "panels_joints",
 )
 WORKS = {
     **CALCULATIONS,
     **BOARD_CALCULATIONS,
     **LOAD_CALCULATIONS,
+    **SEQUENCE_CALCULATIONS,
     **FINISHING_CALCULATIONS,
     **ELECTRICAL_CALCULATIONS,
     **JOINT_CALCULATIONS,
@@ -77,7 +81,7 @@ def test_no_value_stands_twice() -> None:
     assert len(set(IDS)) == len(IDS)
 
 
-@pytest.mark.parametrize("trade", ["wood", "steel"])
+@pytest.mark.parametrize("trade", ["wood", "steel", "sequence"])
 def test_every_collected_value_is_run_or_says_why_not(trade: str) -> None:
     collected = _data("collected")[trade]
     run = {str(check["id"]).partition("/")[0] for file, check in CHECKS if DATA[file].get("collected", file) == trade}
@@ -93,3 +97,7 @@ def test_the_tables_that_are_claimed_are_covered() -> None:
     """83 cells of the two tables for steel side plates: the gap equations at no gap must give every one."""
     cells = [c for c in DATA["wood"]["checks"] if c["source"] in ("nds-12K", "nds-12M")]
     assert len(cells) == 83
+
+
+def test_the_longest_chain_of_the_collected_order_is_the_printed_one() -> None:
+    assert list(sequence_chain()) == DATA["sequence"]["longest_chain"]
