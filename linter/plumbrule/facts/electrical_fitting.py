@@ -17,6 +17,7 @@ from plumbrule.facts.on_wall import (
     nearest_part,
     on_it,
     panels_over,
+    plates_at,
     to_panels,
 )
 from plumbrule.facts.supports import Support
@@ -70,7 +71,7 @@ def fitting_row(plan: Plan, carried: Sequence[Support], wall_name: str, name: st
     burns = [one for one, field in fields if field.panel.core not in _SAFE_CORES]
     if part_near:
         desk.get("board_near", lambda: True)
-        desk.get("clear_of_parts", lambda: nearest_part(desk, plan, carried, wall_name, area()))
+        desk.get("clear_of_parts", lambda: nearest_part(plates_at(desk, carried, wall_name), boards(), area()))
         desk.get("burnable_near", lambda: bool(burns) or bool(boards()))
     else:
         desk.set("board_near", False, here)

@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from math import inf
 
+from plumbrule.catalogue.rows_electrical import BOX
 from plumbrule.facts.board_place import finish, front_edge
-from plumbrule.facts.desk import Desk, Input
+from plumbrule.facts.desk import Desk, Input, Once
 from plumbrule.facts.electrical_area import box_area
 from plumbrule.facts.fastening import Fastening, fastenings
-from plumbrule.facts.on_wall import Area, Stood, apart, boards_at, least, nearest_part, on_it
+from plumbrule.facts.on_wall import Area, Stood, apart, boards_at, least, nearest_part, on_it, plates_at
 from plumbrule.facts.supports import STEP_HEIGHT, Support
 from plumbrule.mechanics.worked import NotPossible
 from plumbrule.plan.fixtures import Box
@@ -28,6 +29,10 @@ def work_near(desk: Desk, plan: Plan, carried: Sequence[Support], wall_name: str
             desk.set(field, False, f"/walls/{wall_name}/boxes")
         return
 
+    # What stands at the wall is asked for again and again; it is worked out once.
+    boards = Once(BOX, lambda at: boards_at(at, plan, carried, wall_name))
+    plates = Once(BOX, lambda at: plates_at(at, carried, wall_name))
+
     def area() -> Area:
         return box_area(desk, box, here)
 
@@ -39,8 +44,7 @@ def work_near(desk: Desk, plan: Plan, carried: Sequence[Support], wall_name: str
 
     def stood(beside: Area) -> list[Stood]:
         """The boards that stand out straight above or below."""
-        boards = boards_at(desk, plan, carried, wall_name)
-        return [one for one in boards if min(one.area.x1, beside.x1) > max(one.area.x0, beside.x0)]
+        return [one for one in boards.take(desk) if min(one.area.x1, beside.x1) > max(one.area.x0, beside.x0)]
 
     def under_it(own: bool = True) -> list[Stood]:
         box_at = area()
@@ -51,11 +55,11 @@ def work_near(desk: Desk, plan: Plan, carried: Sequence[Support], wall_name: str
         middle = (box_at.y0 + box_at.y1) / 2
         return [one for one in stood(box_at) if one.own and one.area.y0 >= middle and one.area.y1 < STEP_HEIGHT]
 
-    def reach(boards: list[Stood]) -> float:
-        return max(front_edge(desk, one.placed) - finish(desk, plan, wall_name) for one in boards)
+    def reach(over: list[Stood]) -> float:
+        return max(front_edge(desk, one.placed) - finish(desk, plan, wall_name) for one in over)
 
-    desk.get("clear_of_parts", lambda: nearest_part(desk, plan, carried, wall_name, area()))
-    desk.get("plate_clear_of_parts", lambda: nearest_part(desk, plan, carried, wall_name, plate()))
+    desk.get("clear_of_parts", lambda: nearest_part(plates.take(desk), boards.take(desk), area()))
+    desk.get("plate_clear_of_parts", lambda: nearest_part(plates.take(desk), boards.take(desk), plate()))
     desk.get("over_a_board", lambda: bool(under_it()))
     if not (desk.known("over_a_board") and not desk.true("over_a_board")):
         desk.get("reach_over", lambda: reach(under_it()))

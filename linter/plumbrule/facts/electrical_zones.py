@@ -19,7 +19,11 @@ _CODES = {"US": "NEC", "CA": "CEC", "GB": "BS 7671"}
 
 
 def zone_rows(plan: Plan, carried: Sequence[Support]) -> tuple[Row, ...]:
-    """One row for each angle, bracket and cleat that is screwed to a wall."""
+    """One row for each angle, bracket and cleat that is screwed to a wall; none where the code has no such bands."""
+    region = plan.model.site.region if plan.model.site else None
+    if _CODES.get(region or "", "BS 7671") != "BS 7671":
+        # These codes know of no such bands.
+        return ()
     found = []
     for support in carried:
         driven = [one for one in fastenings(plan, support) if one.in_wall]

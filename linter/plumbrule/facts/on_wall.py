@@ -86,13 +86,24 @@ def on_it(plan: Plan, carried: Sequence[Support], wall: str) -> bool:
     )
 
 
-def nearest_part(desk: Desk, plan: Plan, carried: Sequence[Support], wall: str, area: Area) -> float:
-    """From the area to the nearest steel, cleat or board edge on its wall, mm; below zero it is behind it. Raises
-    Missing, and OutsideRulebook."""
-    mine = [one for one in carried if one.wall_name == wall]
-    ways = least(desk, mine, lambda at, one: apart(area, plate(at, one)))
-    boards = [stood.area for stood in boards_at(desk, plan, carried, wall)]
-    return min([*ways, *(apart(area, board) for board in boards)])
+def nearest_part(plates: Sequence[Area], boards: Sequence[Stood], area: Area) -> float:
+    """From the area to the nearest steel, cleat or board edge on its wall, mm; below zero it is behind it."""
+    return min([*(apart(area, one) for one in plates), *(apart(area, one.area) for one in boards)])
+
+
+def plates_at(desk: Desk, carried: Sequence[Support], wall: str) -> list[Area]:
+    """What lies flat on the wall. Raises one Missing that names everything wanting."""
+    found: list[Area] = []
+    wanting: list[str] = []
+    for one in carried:
+        if one.wall_name == wall:
+            try:
+                found.append(plate(desk, one))
+            except Missing as missing:
+                wanting.extend(missing.pointers)
+    if wanting:
+        raise Missing(wanting)
+    return found
 
 
 def least(desk: Desk, items: Iterable[T], work: Callable[[Desk, T], float]) -> list[float]:
