@@ -11,6 +11,7 @@ from plumbrule.mechanics import (
     board_strip,
     board_twist,
     bracket,
+    cleat,
     continuous,
     front_drop,
     group,
@@ -111,6 +112,14 @@ LOAD_CALLS: dict[str, Callable[[], Any]] = {
         for h in (3.0, 31.75, 47.6) for leg in ("up", "down") for gauges in ([31.75], [15.0, 35.0])
     ],
     "bracket_push": lambda: push.bracket_push(1112.0, 38.0, 250.0, [40.0, 210.0], 30_000.0),
+    "lumber_stress": lambda: [
+        cleat.lumber_stress(TABLES.framing("spruce-pine-fir"), "No. 2", stress)
+        for stress in ("bending", "shear", "bearing")
+    ],
+    "cleat_modulus": lambda: cleat.cleat_modulus(38.0, 89.0, 6.5),
+    "cleat_moment_capacity": lambda: cleat.cleat_moment_capacity(5.4, 40_000.0),
+    "cleat_shear_capacity": lambda: cleat.cleat_shear_capacity(0.84, 38.0, 89.0, 6.5),
+    "person_on_beam": lambda: cleat.person_on_beam(30_000.0, 1112.0, 400.0, 60.0),
     "drawn_off": lambda: push.drawn_off(1112.0, 380.0, [50.0, 400.0, 800.0], 0),
     "side_of_push": lambda: push.side_of_push(1112.0, 80.0, 60.0, [50.0, 400.0, 800.0], 0),
     "joint_slip": lambda: slip.joint_slip(0.42, 6.35),

@@ -6,14 +6,16 @@ from plumbrule.catalogue.fact import Fact, RowType, count, number, truth, word
 
 CARRIED = ("three sides", "back angle alone", "brackets", "cleats", "not covered")
 CASES = (
-    "own weight", "one person", "full seat", "two people", "dropping onto the seat", "sideways push", "storage",
-    "a load at one place", "books", "leaning", "one person as declared", "full seat as declared",
+    "own weight", "one person", "full seat", "two people", "dropping onto the seat", "storage", "a load at one place",
+    "books", "leaning", "one person as declared", "full seat as declared",
+    "a push off the wall", "a push along the wall",
 )  # fmt: skip
 NOT_COVERED = (
     "covered", "nothing is said to carry it", "angles, brackets and cleats are mixed", "its back lies on two pieces",
     "one end is not held", "its back is not held", "it lies on one bracket", "it lies on one cleat at its back",
     "a return is screwed at one place",
 )  # fmt: skip
+STOPPED = ("both ends", "left end", "right end", "no end")
 STANDINGS = ("lasting", "benchmark", "declared", "advisory")
 SHARINGS = (
     "shared", "few positions", "spliced", "loose holes", "screws too soft", "returns missing", "not of this kind",
@@ -115,6 +117,33 @@ BEAM_LOAD = RowType(
         *_CASE,
         number("moment", "N·mm", "largest bending"),
         number("strength", "N·mm", "bending it may take"),
+    ),
+)
+
+CLEAT_LOAD = RowType(
+    "cleat_load",
+    "A wooden cleat as a beam over its screws, under one load.",
+    (
+        *_CASE,
+        number("moment", "N·mm", "largest bending"),
+        number("moment_strength", "N·mm", "bending it may take"),
+        number("shear", "N", "largest shear along its grain"),
+        number("shear_strength", "N", "shear it may take"),
+        number("pressure", "MPa", "pressure of the board on its upper edge"),
+        number("pressure_strength", "MPa", "pressure its edge may take"),
+    ),
+)
+
+PUSH_LOAD = RowType(
+    "push_load",
+    "One board that is pushed sideways, off its wall or along it, and what keeps it on its supports.",
+    (
+        *_CASE,
+        number("push", "N", "the push"),
+        word("stopped_by", STOPPED, "which ends lie within 1/8 in of a wall, so that a push along ends there"),
+        count("screws", "screws up into the board that hold it that way; a slot that runs that way holds nothing"),
+        number("screw_force", "N", "force on the worst of them"),
+        number("screw_strength", "N", "what it may carry sideways, factors in"),
     ),
 )
 

@@ -67,11 +67,15 @@ def diameter(screw: Screw, here: str) -> Input:
 
 def published(desk: Desk) -> Fastener:
     """The row of the tables for the screw on the desk. Raises OutsideRulebook for any kind or size without one."""
-    kind = desk.text("kind")
+    return published_of(desk.text("kind"), desk.number("diameter"))
+
+
+def published_of(kind: str, diameter: float) -> Fastener:
+    """The row of the tables for a screw. Raises OutsideRulebook for any kind or size without one."""
     word = screw_kind_word(kind)
     if word != INSIDE:
         raise outside(word)
-    return _of_size(kind, desk.number("diameter"))
+    return _of_size(kind, diameter)
 
 
 @lru_cache(maxsize=256)

@@ -28,7 +28,7 @@ Demands = Mapping[tuple[int, Load], Callable[[Desk], Sequence[Demand]]]
 _EDGE = 25.4
 
 
-def block_rows(ground: Ground, loads: Sequence[Load], demands: Demands, start: Start) -> list[Row]:
+def block_rows(ground: Ground, demands: Demands, start: Start) -> list[Row]:
     """A row for each block a support of the board is screwed into, under each load."""
     found = []
     for support in ground.path.supports:
@@ -36,9 +36,9 @@ def block_rows(ground: Ground, loads: Sequence[Load], demands: Demands, start: S
         for name in sorted(names):
             block = ((support.wall.blocking if support.wall else None) or {})[str(name)]
             found += [
-                _row(ground, support, str(name), block, load, demands[id(support), load], start)
-                for load in loads
-                if load.kind != "S4"
+                _row(ground, support, str(name), block, load, work, start)
+                for (part, load), work in demands.items()
+                if part == id(support)
             ]
     return found
 
@@ -90,7 +90,8 @@ def _force(
             continue
         x = min(max(place.on_wall - desk.length(left), 0.0), whole)
         heels = [row[0].heel for row in place.rows]
-        pulls = 0.0 if on_block else sum(si(line) for line in wall_leg.pulls_of_rows(demand.couple, down, heels, leg))
+        out = demand.pulls or wall_leg.pulls_of_rows(demand.couple, down, heels, leg)
+        pulls = demand.drawn if on_block else sum(si(line) for line in out)
         weights = blocking.end_shares(abs(si(demand.side)), x, whole)
         drawn = blocking.end_shares(pulls, x, whole)
         for end, weight, pull in ((ends[0], weights.left, drawn.left), (ends[1], weights.right, drawn.right)):

@@ -192,7 +192,7 @@ class BoardRow:
             return load_back_alone.drop(desk, ground, load, seat_screw(desk, ground))
         assert self._brackets is not None
         worst: list[Worked] = []
-        for support in ground.path.supports:
+        for support in self._brackets.on:
             _, moment = self._brackets.tipping(desk, support, load)
             arm, width, thick = (
                 desk.length(part) for part in (support.seat_leg_size, support.length, support.thickness)

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
+from itertools import pairwise
+
 from plumbrule.catalogue.rows_loads import BOARD_LOAD
 from plumbrule.facts.desk import Desk, Once
 from plumbrule.facts.load_demand import Demand
@@ -11,21 +14,24 @@ from plumbrule.facts.load_three_sides import reactions
 from plumbrule.facts.supports import Support
 from plumbrule.mechanics import bracket, loads
 from plumbrule.mechanics.given import si
+from plumbrule.mechanics.spring_beam import walked
 from plumbrule.mechanics.worked import NotPossible, Number, OutsideRulebook, Worked
 
 _SAME = 1e-6
 
 
 class Brackets:
-    """The brackets under one board, from left to right."""
+    """The brackets under one board, from left to right. An end that also lies on an angle or cleat of the wall there is
+    no help to them: they must carry the board without it, and also what its stiffness sends to them."""
 
     def __init__(self, ground: Ground) -> None:
         self._ground = ground
+        self.on = tuple(support for support in ground.path.supports if support.kind == "bracket")
         self.centres = Once(BOARD_LOAD, self._centres)
 
     def _centres(self, desk: Desk) -> tuple[float, ...]:
         """Centre line of each bracket from the left end of the board, mm, in the order of the path's supports."""
-        on = self._ground.path.supports
+        on = self.on
         desk.need_all(*(source for support in on for source in (support.left, support.length)))
         begins, whole = self._ground.left.take(desk), self._ground.sizes.take(desk).length
         found = tuple(desk.length(support.left) + desk.length(support.length) / 2 - begins for support in on)
@@ -47,25 +53,40 @@ class Brackets:
             run = abs(places[end] - places[1 if end == 0 else -2])
             if beyond > 0:
                 worst[order[end]] = si(bracket.nearer_bracket(1.0, beyond, run))
+        ends = tuple(at for at, held in ((0.0, ground.path.left), (sizes.length, ground.path.right)) if held)
+        if ends:
+            for index, (spread, one) in zip(order, _with_ends(places, ends, sizes.length), strict=True):
+                share[index], worst[index] = max(share[index], spread), max(worst[index], one)
         return tuple((share[i] * weight / sizes.length, share[i] * line, worst[i] * point) for i in range(len(centres)))
 
     def tipping(self, desk: Desk, support: Support, load: Load) -> tuple[Worked, Worked]:
         """The load on one bracket, N, and its moment about the wall, N·mm."""
         ground = self._ground
         sizes = ground.sizes.take(desk)
-        weight, spread, force = self.on_each(desk, load)[ground.path.supports.index(support)]
+        weight, spread, force = self.on_each(desk, load)[self.on.index(support)]
         arm = desk.length(support.seat_leg_size)
         middle = sizes.back + sizes.depth / 2
         out = sizes.back + sizes.depth * (0.5 if load.kind == "S2" else loads.STORAGE_PLACE)
         tip = max(sizes.front, arm) if force else 0.0
+        desk.need_all(support.wall_leg_size, support.length, support.thickness)
+        strip = (arm + desk.length(support.wall_leg_size)) * desk.length(support.length)
+        own = si(loads.steel_weight(strip, desk.length(support.thickness)))
         numbers = (
             Number("W", weight, "N"), Number("Q", spread, "N"), Number("P", force, "N"), Number("y_W", middle, "mm"),
-            Number("y_Q", out, "mm"), Number("y_P", tip, "mm"),
+            Number("y_Q", out, "mm"), Number("y_P", tip, "mm"), Number("W_s", own, "N"), Number("l", arm, "mm"),
         )  # fmt: skip
-        whole = Worked("R_b", "load on the bracket", "W + Q + P", numbers[:3], weight + spread + force, "N", "statics")
+        whole = Worked(
+            "R_b",
+            "load on the bracket",
+            "W + Q + P + W_s",
+            (*numbers[:3], numbers[6]),
+            weight + spread + force + own,
+            "N",
+            "statics",
+        )
         moment = Worked(
-            "M_b", "moment of the load about the wall", "W * y_W + Q * y_Q + P * y_P", numbers,
-            weight * middle + spread * out + force * tip, "N·mm", "statics",
+            "M_b", "moment of the load about the wall", "W * y_W + Q * y_Q + P * y_P + W_s * l / 2", numbers,
+            weight * middle + spread * out + force * tip + own * arm / 2, "N·mm", "statics",
         )  # fmt: skip
         return whole, moment
 
@@ -82,3 +103,17 @@ class Brackets:
         out = si(moment) / si(whole)
         screws = bracket.bracket_screws(whole, out, upright, [upright - heel for heel in reversed(heels)])
         return (Demand(whole, 0.0, moment, "not of this kind", whole, tuple(reversed(screws.pulls))),)
+
+
+@lru_cache(maxsize=64)
+def _with_ends(places: tuple[float, ...], ends: tuple[float, ...], length: float) -> tuple[tuple[float, float], ...]:
+    """For each bracket its share of an even load of 1 N/mm, N, and of a person at the worst place, where the ends of
+    the board are held up as well. Firm supports: the more they give the less is sent from one to the next."""
+    stations = tuple(sorted((*places, *ends)))
+    spread = reactions(1.0, stations, length)
+    shortest = min(b - a for a, b in pairwise(stations))
+    firm = [(place, 1e6 / shortest**3) for place in stations]
+    person = walked(length, firm, 1.0, 0.0, length)
+    return tuple(
+        (spread[i], person[i][1]) for i, place in enumerate(stations) if any(abs(place - at) < _SAME for at in places)
+    )

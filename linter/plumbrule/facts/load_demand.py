@@ -11,7 +11,8 @@ from plumbrule.mechanics.worked import Worked
 class Demand:
     """Weight on the place (N; below zero it is pushed up), the part of it that is the steel's own, the couple that tips
     the steel off the wall there (N·mm), and the weight where no other place helps with a person. `pulls`: where the
-    pull on each row of screws is known without a couple, N, the row nearest the heel first."""
+    pull on each row of screws is known without a couple, N, the row nearest the heel first. `drawn`: what draws the
+    place off the wall as a whole, N, beside any couple."""
 
     side: Worked
     steel: float
@@ -19,3 +20,4 @@ class Demand:
     sharing: str
     alone: Worked
     pulls: tuple[Worked, ...] = ()
+    drawn: float = 0.0

@@ -104,7 +104,7 @@ class Ground:
         return self._loads[load, which]
 
     def _sizes(self, desk: Desk) -> Sizes:
-        placed, back = self.placed, self.path.back or self.path.supports[0]
+        placed, back = self.placed, self.path.behind
         edges = [placed.of(key) for key in ("length", "depth", "thickness")]
         desk.need_all(*edges, placed.gap("back"))
         length, depth, thickness = (desk.length(edge) for edge in edges)

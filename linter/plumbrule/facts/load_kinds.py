@@ -28,7 +28,8 @@ class Load(NamedTuple):
 
 
 OWN_WEIGHT = Load("own weight", "lasting", "D", "permanent")
-PUSH = Load("sideways push", "benchmark", "S4", "people")
+PUSH_OUT = Load("a push off the wall", "benchmark", "S4", "people")
+PUSH_ALONG = Load("a push along the wall", "benchmark", "S4", "people")
 _PEOPLE = (
     Load("one person", "benchmark", "S1", "people"),
     Load("full seat", "benchmark", "S2", "people"),
@@ -49,7 +50,7 @@ class Kinds:
 
     def __init__(self, plan: Plan, path: Path) -> None:
         self.path = path
-        under = path.back or (path.supports[0] if path.supports else None)
+        under = path.behind if path.supports else None
         here, bears = (under.pointer, under.bears_at.value) if under else (path.pointer, None)
         assert bears is None or isinstance(bears, int | float)
         self.people = people_on(plan, ((path.name, path.board),), here, bears)
@@ -80,6 +81,10 @@ class Kinds:
         length = self.path.board.length
         fit = [load for load in _PEOPLE if load.kind != "S3" or length is None or length >= loads.TWO_FIT_FROM - 1e-6]
         return (OWN_WEIGHT, *fit, *more)
+
+    def pushes(self) -> tuple[Load, ...]:
+        """The pushes to try: whoever sits or stands on a board also pulls at it and falls against it."""
+        return () if self.people.value is False else (PUSH_OUT, PUSH_ALONG)
 
     def _of_shelf(self) -> tuple[Load, ...]:
         found = [STORAGE]

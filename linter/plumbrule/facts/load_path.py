@@ -3,7 +3,7 @@ published formulas and the bounds used here cover."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from plumbrule.catalogue.rows_loads import BOARD_LOAD
@@ -81,6 +81,17 @@ class Path:
         return _WORDS.get(self.reason, "covered")
 
     @property
+    def behind(self) -> Support:
+        """What lies along the board's back: the first of several brackets. There is something it bears on."""
+        own = (support for support in self.supports if support.wall_name == self.board.wall)
+        return self.back or next(own, self.supports[0])
+
+    @property
+    def along_back(self) -> tuple[Support, ...]:
+        """Everything it bears on that does not hold one of its ends."""
+        return tuple(one for one in self.supports if one is not self.left and one is not self.right)
+
+    @property
     def returns(self) -> tuple[Support, ...]:
         """The supports at its two ends."""
         return tuple(support for support in (self.left, self.right) if support is not None)
@@ -111,14 +122,12 @@ def _path(plan: Plan, name: str, board: Board, supports: Sequence[Support]) -> P
 
     if not on:
         return no(_NOTHING)
-    if len(kinds) > 1:
+    if len(kinds) > 1 and "bracket" not in kinds:
         return no(_MIXED)
     backs = [support for support in on if support.wall_name == board.wall]
     others = [support for support in on if support.wall_name != board.wall]
-    if kinds == {"bracket"}:
-        if others or len({support.name for support in on}) > 1:
-            return no(_MIXED)
-        return Path(name, board, "brackets", "", (), on) if len(on) > 1 or _unplaced(on) else no(_ONE_BRACKET)
+    if "bracket" in kinds:
+        return _on_brackets(plan, name, board, on, no)
     if not backs:
         return no(_NO_BACK)
     if len(backs) > 1:
@@ -127,6 +136,23 @@ def _path(plan: Plan, name: str, board: Board, supports: Sequence[Support]) -> P
         if kinds == {"cleat"}:
             return no(_ONE_CLEAT)
         return Path(name, board, "back angle alone", "", (), on, backs[0])
+    found = _round_the_corners(plan, board, others, no)
+    if isinstance(found, Path):
+        return found
+    if len(found) < 2:
+        return no(_ONE_RETURN)
+    for end in ("left", "right"):
+        at_one = _on_one_place(plan, found[end])
+        if at_one is not None:
+            return no(_ONE_PLACE) if at_one == () else no("", at_one)
+    carried = "cleats" if kinds == {"cleat"} else "three sides"
+    return Path(name, board, carried, "", (), on, backs[0], found["left"], found["right"])
+
+
+def _round_the_corners(
+    plan: Plan, board: Board, others: Sequence[Support], no: Callable[..., Path]
+) -> dict[str, Support] | Path:
+    """What holds each end of the board on the wall there, or why that is not covered."""
     ends = {end: corner_at(plan, board.wall, end) for end in ("left", "right")}
     found: dict[str, Support] = {}
     for support in others:
@@ -136,14 +162,28 @@ def _path(plan: Plan, name: str, board: Board, supports: Sequence[Support]) -> P
         if side in found:
             return no(_TWO_BACKS)
         found[side] = support
-    if len(found) < 2:
-        return no(_ONE_RETURN)
-    for end in ("left", "right"):
-        at_one = _on_one_place(plan, found[end])
+    return found
+
+
+def _on_brackets(plan: Plan, name: str, board: Board, on: tuple[Support, ...], no: Callable[..., Path]) -> Path:
+    """Brackets of one kind along the back. An angle or cleat at an end, on the wall there, may steady the board: the
+    brackets must carry it without that."""
+    brackets = tuple(support for support in on if support.kind == "bracket")
+    others = [support for support in on if support.kind != "bracket"]
+    if len({support.name for support in brackets}) > 1 or any(one.wall_name != board.wall for one in brackets):
+        return no(_MIXED)
+    if any(support.wall_name == board.wall for support in others):
+        return no(_MIXED)
+    if len(brackets) < 2 and not _unplaced(brackets):
+        return no(_ONE_BRACKET)
+    found = _round_the_corners(plan, board, others, no)
+    if isinstance(found, Path):
+        return found
+    for support in others:
+        at_one = _on_one_place(plan, support)
         if at_one is not None:
             return no(_ONE_PLACE) if at_one == () else no("", at_one)
-    carried = "cleats" if kinds == {"cleat"} else "three sides"
-    return Path(name, board, carried, "", (), on, backs[0], found["left"], found["right"])
+    return Path(name, board, "brackets", "", (), on, None, found.get("left"), found.get("right"))
 
 
 def _unplaced(brackets: Sequence[Support]) -> bool:

@@ -11,11 +11,14 @@ from plumbrule.facts.desk import Desk, Missing, Once
 from plumbrule.facts.load_block import block_rows
 from plumbrule.facts.load_board import BoardRow
 from plumbrule.facts.load_brackets import Brackets
+from plumbrule.facts.load_cleat import cleat_rows
 from plumbrule.facts.load_demand import Demand
 from plumbrule.facts.load_ground import Ground
 from plumbrule.facts.load_kinds import Load
 from plumbrule.facts.load_path import Path, paths
 from plumbrule.facts.load_places import Rows
+from plumbrule.facts.load_push import pushed_places
+from plumbrule.facts.load_push_board import push_rows
 from plumbrule.facts.load_seat_screws import hold_down_rows
 from plumbrule.facts.load_stations import Demands, StationRow
 from plumbrule.facts.load_steel import beam_rows, leg_rows
@@ -23,7 +26,7 @@ from plumbrule.facts.supports import Support
 from plumbrule.mechanics.worked import NotPossible, OutsideRulebook
 from plumbrule.plan.plan_file import Plan
 
-KINDS = ("board_load", "station_load", "hold_down", "leg_load", "beam_load", "block_load")
+KINDS = ("board_load", "station_load", "hold_down", "leg_load", "beam_load", "block_load", "push_load", "cleat_load")
 
 
 def load_rows(
@@ -59,10 +62,17 @@ def _of_board(plan: Plan, path: Path, rows: Rows) -> Iterator[Row]:
             for load in loads:
                 row = StationRow(ground, support, index, load, demands[id(support), load])
                 yield row.write(lambda desk, load=load: start(desk, load))  # type: ignore[misc]
+    pushed = list(pushed_places(ground, brackets)) if ground.kinds.pushes() else []
+    for support, load, work in pushed:
+        demands[id(support), load] = work
+        for index in _numbers(ground, support):
+            yield StationRow(ground, support, index, load, work).write(lambda desk, load=load: start(desk, load))  # type: ignore[misc]
+    yield from push_rows(ground, rows, start)
     yield from hold_down_rows(ground, rows, loads, start)
     yield from leg_rows(ground, brackets, loads, start)
     yield from beam_rows(ground, loads, start)
-    yield from block_rows(ground, loads, demands, start)
+    yield from cleat_rows(ground, loads, start)
+    yield from block_rows(ground, demands, start)
 
 
 def _start(desk: Desk, ground: Ground, load: Load) -> None:
@@ -93,7 +103,7 @@ def _demands(ground: Ground, brackets: Brackets | None, support: Support, load: 
     def work(desk: Desk) -> Sequence[Demand]:
         path = ground.path
         path.require("three sides", "cleats", "back angle alone", "brackets")
-        if brackets is not None:
+        if support.kind == "bracket" and brackets is not None:
             return brackets.demands(desk, support, load)
         if path.carried == "back angle alone":
             return load_back_alone.demands(desk, ground, load)

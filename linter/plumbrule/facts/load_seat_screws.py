@@ -34,7 +34,7 @@ def hold_down_rows(ground: Ground, rows: Rows, loads: Sequence[Load], start: Cal
         places = ["along the back"]
     else:
         return []
-    return [_row(ground, rows, load, place, start) for load in loads for place in places if load.kind != "S4"]
+    return [_row(ground, rows, load, place, start) for load in loads for place in places]
 
 
 def _row(ground: Ground, rows: Rows, load: Load, place: str, start: Callable[[Desk, Load], None]) -> Row:
@@ -81,6 +81,10 @@ def _pull_corner(desk: Desk, ground: Ground, load: Load) -> Worked:
 
 def _holding(desk: Desk, ground: Ground, rows: Rows, place: str) -> list[Row]:
     """The seat screws that hold there: the row that counts, or all within 6 in of the corner."""
+    return ground.once(("holding", place), desk, lambda own: _work_holding(own, ground, rows, place))
+
+
+def _work_holding(desk: Desk, ground: Ground, rows: Rows, place: str) -> list[Row]:
     path, back = ground.path, ground.path.back
     assert back is not None
     if place == "along the back":

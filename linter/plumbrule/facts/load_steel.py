@@ -31,17 +31,22 @@ def leg_rows(ground: Ground, brackets: Brackets | None, loads: Sequence[Load], s
     carried = ground.path.carried
     found = []
     for load in loads:
-        if load.kind == "S4":
-            continue
         if carried == "three sides" and load.kind in _PEOPLE:
             found += [_leg(ground, brackets, support, load, "at the wall", start) for support in ground.path.supports]
         elif carried == "back angle alone":
             assert ground.path.back is not None
             places = ("inside", "at an end") if load.kind in _PEOPLE else ("inside",)
             found += [_leg(ground, brackets, ground.path.back, load, place, start) for place in places]
-        elif carried == "brackets":
-            found += [_leg(ground, brackets, support, load, "at an end", start) for support in ground.path.supports]
+        elif brackets is not None:
+            found += [_leg(ground, brackets, support, load, "at an end", start) for support in brackets.on]
+            if load.kind in _PEOPLE:
+                found += [_leg(ground, None, support, load, "at the wall", start) for support in _steel(ground)]
     return found
+
+
+def _steel(ground: Ground) -> list[Support]:
+    """The angles at the ends of a board on brackets."""
+    return [support for support in ground.path.returns if support.kind == "angle"]
 
 
 def _said(load: Load) -> str:
@@ -72,7 +77,7 @@ def _moment(desk: Desk, ground: Ground, brackets: Brackets | None, support: Supp
         desk.need_all(support.thickness, support.fillet, support.length)
         toe = desk.length(support.thickness) + desk.length(support.fillet)
         return bracket.arm_moment(whole, si(moment) / si(whole), toe, desk.length(support.length))
-    if ground.path.carried == "three sides":
+    if place == "at the wall":
         iron = ground.iron[id(support)].take(desk)
         return leg.leg_under_edge(size(ground.point(desk, load)) or 1e-9, hold_down.toe(iron.seat), iron.to_toe)
     at = load_back_alone.cantilever(desk, ground, load)
@@ -112,18 +117,18 @@ def _beside(desk: Desk, ground: Ground, support: Support) -> bool:
 
 def beam_rows(ground: Ground, loads: Sequence[Load], start: Start) -> list[Row]:
     """Each angle as a beam over its places, under each load."""
-    if ground.path.carried not in ("three sides", "back angle alone"):
+    carried = ground.path.carried
+    if carried not in ("three sides", "back angle alone", "brackets"):
         return []
-    return [
-        _beam(ground, support, load, start) for load in loads if load.kind != "S4" for support in ground.path.supports
-    ]
+    on = _steel(ground) if carried == "brackets" else ground.path.supports
+    return [_beam(ground, support, load, start) for load in loads for support in on]
 
 
 def _beam(ground: Ground, support: Support, load: Load, start: Start) -> Row:
     desk = Desk(BEAM_LOAD, support.pointer, support.pointer, f"{support.label} as a beam under {_said(load)}")
     start(desk, load)
     is_return = support in ground.path.returns
-    desk.get("moment", lambda: _return_bends(desk, ground, support, load) if is_return else _bends(desk, ground, load))
+    desk.get("moment", lambda: return_bends(desk, ground, support, load) if is_return else _bends(desk, ground, load))
 
     def strength() -> Worked:
         iron = ground.iron[id(support)].take(desk)
@@ -159,7 +164,7 @@ def _bends(desk: Desk, ground: Ground, load: Load) -> Worked:
     )  # fmt: skip
 
 
-def _return_bends(desk: Desk, ground: Ground, support: Support, load: Load) -> Worked:
+def return_bends(desk: Desk, ground: Ground, support: Support, load: Load) -> Worked:
     """The steel reaches past its last screws to the board's front edge, where its load stands."""
     whole, forces = load_three_sides.on_one_return(desk, ground, support, load)
     out = load_three_sides.outs(desk, ground, support, ground.places_on(desk, support))

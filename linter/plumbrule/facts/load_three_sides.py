@@ -14,7 +14,8 @@ from plumbrule.facts.load_places import Drilled, Place
 from plumbrule.facts.reference import tables
 from plumbrule.facts.row_field import numbers_of
 from plumbrule.facts.supports import Support
-from plumbrule.mechanics import back_angle, board_twist, crack, returns, sharing, simple_span, slip
+from plumbrule.facts.wood import cleat_gravity
+from plumbrule.mechanics import back_angle, board_twist, crack, loads, returns, sharing, simple_span, slip
 from plumbrule.mechanics.beam_loads import add
 from plumbrule.mechanics.given import Given, number, si
 from plumbrule.mechanics.worked import Number, Worked
@@ -109,7 +110,7 @@ def on_back(desk: Desk, ground: Ground, load: Load) -> tuple[Demand, ...]:
     sizes, weight = ground.sizes.take(desk), ground.weight.take(desk)
     leg, whole = lever_out(desk, back), desk.length(back.length)
     point, line = ground.point(desk, load), ground.line(desk, load)
-    steel = steel_line(ground.iron[id(back)].take(desk)) if back.kind == "angle" else 0.0
+    steel = steel_line(ground.iron[id(back)].take(desk)) if back.kind == "angle" else wood_line(desk, ground, back)
     stations = tuple(place.x for place in places)
     own = back_angle.spread_load(line if line is not None else 0.0, weight, sizes.length)
     spread_drop = drop_of_spread(desk, ground, own)
@@ -137,10 +138,11 @@ def on_return(desk: Desk, ground: Ground, support: Support, load: Load) -> tuple
     """What a load puts on each place of a return, in the order of its places."""
     places, forces = ground.places_on(desk, support), on_one_return(desk, ground, support, load)[1]
     leg = lever_out(desk, support)
-    metal = 0.0
     if support.kind == "angle":
         iron = ground.iron[id(support)].take(desk)
         metal = steel_line(iron) * iron.length / len(places)
+    else:
+        metal = wood_line(desk, ground, support) * desk.length(support.length) / len(places)
     found = []
     for force in forces:
         case = _RETURN[load.kind if load.kind in _RETURN else "D"]
@@ -176,6 +178,8 @@ def _work_return(
         parts.append(_load("S2", 0.0, line, weight, sizes.length))
     if load.kind != "D":
         parts.append(_load("D", 0.0, 0.0, weight, sizes.length))
+    if ground.path.carried == "brackets":
+        parts = [_leaning(desk, ground, load)]
     whole = parts[0] if len(parts) == 1 else add("R", "load on the return at the front edge", parts, _STATICS)
     order = sorted(range(len(places)), key=lambda index: out[index])
     out_rising = [out[index] for index in order]
@@ -198,11 +202,35 @@ def _load(case: returns.ReturnCase, point: Given, line: Given | None, weight: Gi
     )
 
 
+def _leaning(desk: Desk, ground: Ground, load: Load) -> Worked:
+    """The most that comes to one end beside brackets: were they to give, the board would lean on it alone, and what
+    turns it about its back would be held by this end at the front edge. Nothing is taken off for the brackets."""
+    sizes, weight = ground.sizes.take(desk), si(ground.weight.take(desk))
+    line, point = size(ground.line(desk, load)), size(ground.point(desk, load))
+    people = point * (2 if load.kind == "S3" else 1)
+    spread = line * sizes.length
+    out = {"S2": 0.5}.get(load.kind, loads.STORAGE_PLACE)
+    middle, at = sizes.back + sizes.depth / 2, sizes.back + sizes.depth * out
+    return Worked(
+        "R", "load on the end at the front edge, the brackets taken to give", "P + (W * y_W + Q * y_Q) / y_f",
+        (Number("P", people, "N"), Number("W", weight, "N"), Number("y_W", middle, "mm"), Number("Q", spread, "N"),
+         Number("y_Q", at, "mm"), Number("y_f", sizes.front, "mm")),
+        people + (weight * middle + spread * at) / sizes.front, "N", "statics about the back edge, derived here",
+    )  # fmt: skip
+
+
+def wood_line(desk: Desk, ground: Ground, support: Support) -> float:
+    """Weight of a cleat per length, N/mm, as that of a board of its wood."""
+    made = (ground.plan.model.cleats or {})[support.name]
+    gravity = cleat_gravity(desk, Input(made.species, f"{support.pointer}/species"))
+    desk.need_all(support.thickness, support.wall_leg_size)
+    one = loads.board_weight(gravity, 1.0, desk.length(support.wall_leg_size), desk.length(support.thickness))
+    return si(one)
+
+
 def outs(desk: Desk, ground: Ground, support: Support, places: Sequence[Place]) -> tuple[float, ...]:
     """How far each place of a return stands before the heel of the back, mm."""
-    back = ground.path.back
-    assert back is not None
-    behind = recess(desk, back)
+    behind = recess(desk, ground.path.behind)
     if support is ground.path.left:
         wall = support.wall
         width = desk.length(Input(wall.width if wall else None, f"/walls/{support.wall_name}/width"))

@@ -52,6 +52,7 @@ leg           leg_moment, leg_capacity, leg_shear_capacity, leg_under_edge, torq
 wall_leg      station_share, lever, pull, pulls_of_rows, on_lining -> OnLining, screw_lever, wall_leg_capacity
 front_drop    position_rotation, front_drop -> FrontDrop
 angle_beam    held_capacity, free_stretch, pressed_tip_capacity, overhang_reaction, idle_screw_load
+cleat         lumber_stress, cleat_modulus, cleat_moment_capacity, cleat_shear_capacity, person_on_beam
 bracket       bracket_screws, arm_moment, unbraced_drop, brace, nearer_bracket
 group         screw_group, in_plane, vertical_line, out_of_plane: the elastic method
 """
