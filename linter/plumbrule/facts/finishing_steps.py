@@ -24,7 +24,6 @@ class Clock:
         if not found:
             unsaid = self._steps.possible(task)
             raise Missing([f"/steps/{name}/works_on" for name in unsaid] or ["/steps"])
-        self._steps.note(*found)
         return found
 
     def dust_taken_away(self) -> bool:
@@ -57,6 +56,7 @@ class Clock:
 
     def set_after_finish(self) -> bool:
         """Whether some setting of the board is not sure to come before its finish."""
+        self._steps.note(*self.doing("finish board"))
         return bool(self._later("finish board", self._steps.possible("set board")))
 
     def set_after(self) -> float:
@@ -73,10 +73,13 @@ class Clock:
 
     def pours(self, cracks: int) -> int:
         """How many pours one of `cracks` that are filled with epoxy is sure to get: a step may be for another crack."""
-        return max(1, len(self.doing("fill cracks")) - (cracks - 1))
+        steps = self.doing("fill cracks")
+        self._steps.note(*steps)
+        return max(1, len(steps) - (cracks - 1))
 
     def worked(self) -> bool:
         """Whether the board is worked with tools after it was filled, or may be."""
+        self._steps.note(*self.doing("fill cracks"))
         return bool(self._later("fill cracks", self._steps.possible(*_CUTS_INTO)))
 
     def worked_after(self) -> float:

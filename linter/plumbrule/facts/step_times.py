@@ -20,7 +20,8 @@ class StepsOf:
 
     def written(self) -> None:
         """Raises Missing where the plan has no steps at all."""
-        self._desk.need(Input(self.order.written or None, "/steps"))
+        if not self.order.written:
+            raise Missing(["/steps"])
 
     def step(self, name: str) -> Step:
         """The step of that name."""
@@ -47,7 +48,7 @@ class StepsOf:
             unsaid = [name for name in self.possible(*tasks) if self.step(name).works_on is None]
             if any(self.before_all(name, covers) for name in unsaid):
                 raise Missing([f"/steps/{name}/works_on" for name in unsaid])
-        self.note(*found)
+        self.note(*(found or covers))
         return found
 
     def not_after(self, tasks: Sequence[str], covers: Sequence[str]) -> tuple[str, ...]:
