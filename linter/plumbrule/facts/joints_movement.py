@@ -116,7 +116,7 @@ def _strain(desk: Desk, edge: Edge, upright: bool) -> Worked:
 
 def _expansion(edge: Edge, core: PanelCore | None) -> Input:
     pointer, written = f"{edge.at}/panel/expansion", edge.field.panel.expansion
-    if written is not None or core is None or core.expansion is None or edge.plan.is_written(pointer):
+    if written is not None or core is None or core.expansion is None:
         return Input(written, pointer)
     worth = f"{core.expansion:.2e}".replace("e-0", "e-")
     said = f"nothing is written: {worth} per °C is taken, the most that is published for {core.name}"

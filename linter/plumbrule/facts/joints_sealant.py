@@ -75,7 +75,6 @@ def _sealant(plan: Plan, name: str, sealant: SealantPart, need: SealantNeed) -> 
 
 def _times(desk: Desk, plan: Plan, name: str, filled: Sequence[Edge]) -> None:
     """When it goes in after the panels, and when paint comes after it."""
-    steps = Input(plan.model.steps, "/steps")
     of = order(plan)
     parts = dict.fromkeys([name, *(edge.field_name for edge in filled), *(edge.wall_name for edge in filled)])
     seals = dict.fromkeys(step for part in parts for step in of.doing("seal joints", part))
@@ -84,14 +83,19 @@ def _times(desk: Desk, plan: Plan, name: str, filled: Sequence[Edge]) -> None:
         for step in of.doing(task, part)
     )  # fmt: skip
 
+    def need_steps() -> None:
+        # Where there are steps, a finding stands at the one it is about.
+        if not of.written:
+            desk.need(Input(None, "/steps"))
+
     def applied() -> bool:
-        desk.need(steps)
+        need_steps()
         for seal in seals:
             desk.need(Input(True, f"{of.pointer(seal)}/works_on"))
         return bool(seals)
 
     def settled() -> float:
-        desk.need(steps)
+        need_steps()
         if not presses:
             raise Missing(["/steps"])
         for seal in seals:
@@ -110,7 +114,7 @@ def _times(desk: Desk, plan: Plan, name: str, filled: Sequence[Edge]) -> None:
     after = [(seal, brush) for seal in seals for brush in brushes if not of.before(brush, seal)]
 
     def painted() -> bool:
-        desk.need(steps)
+        need_steps()
         for brush in brushes:
             desk.need(Input(True, f"{of.pointer(brush)}/works_on"))
         return bool(after) or (bool(brushes) and not seals)

@@ -65,8 +65,9 @@ def _hidden(gap: Given, movement: Given) -> Worked:
 
 def _set_first(desk: Desk, plan: Plan, name: str, mine: Sequence[tuple[Edge, Row]]) -> bool:
     """Whether every laying of its panels waits for a step that fits it."""
-    desk.need(Input(plan.model.steps, "/steps"))
     steps_of = order(plan)
+    if not steps_of.written:
+        desk.need(Input(None, "/steps"))
     fitting = [
         step for task in ("fit corner trim", "fit base trim", "lay panels")
         for step in steps_of.doing(task) if name in (steps_of.step(step).works_on or ())
