@@ -167,8 +167,8 @@ def _fill(placed: Placed, name: str, crack: Crack) -> Row:
     desk = Desk(FILL, at, placed.here, f"fill of crack {name} in board {placed.name}")
     clock = _clock(placed, desk)
     desk.copy("depth", Input(crack.depth, f"{at}/depth"))
-    epoxied = sum(one.fill == "epoxy" for one in placed.board.cracks.values())
-    desk.get("pours", lambda: float(clock.pours(epoxied)))
+    filled = sum(one.fill != "none" for one in placed.board.cracks.values())
+    desk.get("pours", lambda: float(clock.pours(filled)))
 
     def pour() -> Worked:
         depth, pours = desk.numbers("depth", "pours")

@@ -72,7 +72,7 @@ class Clock:
         raise Missing(["/steps"])
 
     def pours(self, cracks: int) -> int:
-        """How many pours one of `cracks` that are filled with epoxy is sure to get: a step may be for another crack."""
+        """How many pours one of `cracks` that are filled is sure to get: a step may be for another crack."""
         steps = self.doing("fill cracks")
         self._steps.note(*steps)
         return max(1, len(steps) - (cracks - 1))

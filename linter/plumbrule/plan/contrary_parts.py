@@ -197,6 +197,11 @@ class Parts:
             self._most(f"{here}/from_left", _sum(crack.from_left, crack.length), f"{at}/length", board.length,
                        "and its length run past the end of the board")  # fmt: skip
             self._most(f"{here}/from_front", crack.from_front, f"{at}/depth", board.depth, "is behind the board")
+        if board.finish is not None and board.finish.kind == "none":
+            for side in ("top", "bottom", "edges"):
+                if count := getattr(board.finish.coats, side):
+                    self._complain(f"{at}/finish/coats/{side}", f"{count} coats are given, and the finish is none.",
+                                   "Name the finish, or leave the coats out.")  # fmt: skip
         wall = (self._model.walls or {}).get(board.wall)
         if wall is not None and wall.width is not None and board.left is not None and board.left > wall.width + SLACK:
             width = self._written(f"/walls/{board.wall}/width")

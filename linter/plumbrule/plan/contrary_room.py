@@ -32,6 +32,7 @@ class Room:
             self._studs(wall, f"/walls/{name}")
             self._runs(wall, f"/walls/{name}")
             self._fixtures(wall, f"/walls/{name}")
+            self._flatness(wall, f"/walls/{name}/surface/out_of_flat")
         self._corners()
         self._floor()
 
@@ -52,6 +53,13 @@ class Room:
         if damp and damp.driest is not None and damp.dampest is not None and damp.driest > damp.dampest:
             self._complain("/site/humidity/driest", "driest is damper than dampest.", "Change them over.",
                            key=True)  # fmt: skip
+
+    def _flatness(self, wall: Wall, at: str) -> None:
+        flat = wall.surface.out_of_flat if wall.surface is not None else None
+        if flat is None or flat.gap is None or flat.straightedge is None or flat.gap < flat.straightedge:
+            return
+        self._complain(f"{at}/gap", f"gap {self._written(f'{at}/gap')} is not less than the straightedge "
+                       f"({self._written(f'{at}/straightedge')}).", "Change them over, or measure again.")  # fmt: skip
 
     def _inside(self, at: str, key: str, reach: float | None, wall: Wall, name: str, what: str = "reaches") -> None:
         """`reach` mm from the left end must lie within the wall."""
