@@ -9,6 +9,9 @@ from steel_rows import plan_of
 
 from plumbrule.catalogue.fact import Row
 from plumbrule.facts.joints import joints_rows, sealant_volumes
+from plumbrule.facts.joints_edges import edges
+from plumbrule.facts.layout import layouts
+from plumbrule.facts.supports import supports
 from plumbrule.reading.units import to_si
 
 FIELD = "/panels/cladding"
@@ -167,6 +170,11 @@ def test_sealant_along_trims_is_a_fillet_that_is_assumed_and_said() -> None:
     assert "fillet" in dict(found.assumed)["/sealants/perimeter/joints"]
 
 
+def test_a_sealant_that_only_runs_along_trims_waits_for_the_panels_too() -> None:
+    row = rows_of("panel-wall", "sealant", {"/sealants/perimeter/joints": ["trims"]})["sealant perimeter"]
+    assert (row.values["joints"], row.values["settled"]) == (1, 72)
+
+
 def test_a_sealant_lacks_what_its_joints_lack() -> None:
     found = sealant_volumes(plan_of("panel-wall", None, (f"{FIELD}/gaps/opening",)), ())["perimeter"]
     assert found.volume is None and found.missing == (f"{FIELD}/gaps/opening",)
@@ -206,3 +214,22 @@ def test_each_of_two_fields_has_the_sealant_it_is_sealed_with() -> None:
     found = rows_of("alcove-seat", "joint", second)
     assert found["joint under the ceiling of wall left"].values["sealant"] == "silicone"
     assert found["joint under the ceiling of wall back"].values["sealant"] == "hybrid polymer"
+
+
+@pytest.mark.parametrize("name", ["alcove-seat", "panel-wall", "boathouse-niche"])
+def test_joints_are_as_long_as_the_edges_of_the_pieces_that_are_laid(name: str) -> None:
+    """Two ways to one length: along the walls as they stand, and along the pieces of the layout, gaps and what is cut
+    out for steel taken off. The wall is never shorter; round an opening the pieces stand off by the gap."""
+    plan = plan_of(name)
+    mine: dict[tuple[str, str], float] = {}
+    for edge, row in zip(edges(plan), joints_rows(plan, ())["joint"], strict=True):
+        key = edge.wall_name, str(row.values["kind"])
+        mine[key] = mine.get(key, 0.0) + float(row.values["length"])  # type: ignore[arg-type]
+    compared = 0
+    for layout in layouts(plan, supports(plan)):
+        for kind, long in layout.edges.items():
+            if long and kind != "open end":
+                ratio = mine[layout.wall_name, kind] / long
+                assert 0.98 <= ratio <= 1.03 if kind == "opening" else 1 <= ratio <= 1.06, (layout.wall_name, kind)
+                compared += 1
+    assert compared >= 4

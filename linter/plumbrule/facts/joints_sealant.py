@@ -57,12 +57,13 @@ def sealant_rows(plan: Plan, carried: Sequence[Support]) -> tuple[Row, ...]:
 def _sealant(plan: Plan, name: str, sealant: SealantPart, need: SealantNeed) -> Row:
     here = f"/sealants/{name}"
     desk = Desk(SEALANT, here, here, f"sealant {name}")
-    filled = [edge for edge in edges(plan) if sealant_in(edge) == name]
+    # A bead along a trim is one more joint, at the same edge of the panels.
+    filled = [*(edge for edge in edges(plan) if sealant_in(edge) == name), *_trim_runs(plan, name)]
     desk.copy("kind", Input(sealant.kind, f"{here}/kind"))
 
     def joints() -> float:
         desk.need(Input(sealant.joints, f"{here}/joints"))
-        return float(len(filled) + (len(_trim_runs(plan, name)) if "trims" in (sealant.joints or ()) else 0))
+        return float(len(filled))
 
     desk.get("joints", joints)
     _times(desk, plan, name, filled)
