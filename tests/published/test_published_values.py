@@ -10,6 +10,7 @@ from board_calculations import BOARD_CALCULATIONS
 from calculations import CALCULATIONS
 from electrical_calculations import ELECTRICAL_CALCULATIONS
 from finishing_calculations import FINISHING_CALCULATIONS
+from hazard_calculations import HAZARD_CALCULATIONS
 from joint_calculations import JOINT_CALCULATIONS
 from load_calculations import LOAD_CALCULATIONS
 from sequence_calculations import SEQUENCE_CALCULATIONS
@@ -34,6 +35,7 @@ FILES = (
     "electrical",
     "sequence",
     "panels_joints",
+    "hazards",
 )
 WORKS = {
     **CALCULATIONS,
@@ -43,6 +45,7 @@ WORKS = {
     **FINISHING_CALCULATIONS,
     **ELECTRICAL_CALCULATIONS,
     **JOINT_CALCULATIONS,
+    **HAZARD_CALCULATIONS,
 }
 BASES = {"published", "worked by hand", "from memory", "common practice"}
 
