@@ -32,6 +32,7 @@ prices:
   electrical: {box extender: 4}
   protection: {dust respirator: 6}
 hours: {starts: "7:30", ends: "16:00", days: [monday, tuesday, wednesday, thursday, friday]}
+loads: {person: 300 lbf, seat: 150 lbf/ft, storage: {books: 40 lbf/ft}, lean: 75 lbf}
 """
 
 
@@ -78,6 +79,7 @@ def test_a_house_file_may_say_one_thing_only() -> None:
         ("hour: 38.5", "hour: -1", "house.yaml:9:9  /prices/hour: "),
         ('"7:30"', '"25:30"', "house.yaml:22:17  /hours/starts: "),
         ("monday", "mo", "house.yaml:22:47  /hours/days/0: `mo` is"),
+        ("books: 40", "boks: 40", "house.yaml:23:54  /loads/storage/boks: "),
     ],
 )
 def test_a_slip_is_named(old: str, new: str, starts: str) -> None:

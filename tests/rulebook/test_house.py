@@ -60,6 +60,27 @@ def test_every_mistake_of_a_house_is_told_at_its_line(tmp_path):
     assert "No rule no-such-rule" in text
 
 
+def test_a_house_raises_loads_and_says_so(tmp_path):
+    rulebook = load(write(tmp_path, "loads: {person: 300 lbf, storage: {books: 40 lbf/ft}}\n"))
+    assert rulebook.changes == (
+        "loads: one person 250 lbf made 300 lbf",
+        "loads: storage of books 25 lbf/ft made 40 lbf/ft",
+    )
+    assert rulebook.loads.person == pytest.approx(1334.4665)
+    assert rulebook.digest != load().digest
+
+
+def test_no_house_tries_a_board_with_less_than_the_benchmark(tmp_path):
+    said = refused(
+        tmp_path,
+        "loads:\n  person: 180 lbf\n  seat: 100 lbf/ft\n  storage: {books: 20 lbf/ft}\n  lean: 5000 lbf\n",
+    )
+    assert [line.split("  ")[0].rsplit(":", 2)[1] for line in said] == ["2", "3", "4", "5"]
+    assert "180 lbf is below what a board may be tried with" in said[0]
+    assert "Write 250 lbf to 450 lbf" in said[0]
+    assert "above" in said[3]
+
+
 def test_a_setting_keeps_its_kind_of_quantity(tmp_path):
     (said,) = refused(tmp_path, f"settings:\n  {EDGE}: {{plain_factor: 1/4 in}}\n")
     assert "not the kind of quantity" in said

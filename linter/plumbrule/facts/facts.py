@@ -16,6 +16,7 @@ from plumbrule.facts.frame import block_rows, stud_rows
 from plumbrule.facts.hazards import hazards_rows
 from plumbrule.facts.hole import hole_rows
 from plumbrule.facts.joints import joints_rows
+from plumbrule.facts.load_chosen import chosen
 from plumbrule.facts.load_rows import load_rows
 from plumbrule.facts.panels import panels_rows
 from plumbrule.facts.purchase import purchase_rows
@@ -31,7 +32,7 @@ from plumbrule.reading.fault import Fault, Unreadable
 from plumbrule.reading.shown import System
 
 if TYPE_CHECKING:
-    from plumbrule.plan.house import Hours
+    from plumbrule.plan.house import Hours, Loads
 
 MOST_ROWS = 20_000
 _METRIC = re.compile(r"[0-9] ?(?:mm|cm|m)\b")
@@ -46,8 +47,9 @@ class Facts:
     system: System
 
 
-def work_out(plan: Plan, hours: Hours | None = None) -> Facts:
-    """Works out every row. `hours` are the working hours of the house, where it has any.
+def work_out(plan: Plan, hours: Hours | None = None, loads: Loads | None = None) -> Facts:
+    """Works out every row. `hours` are the working hours of the house and `loads` what it has boards tried
+    with, where it has any.
 
     Raises Unreadable when the plan would give more than 20,000 (a spacing of 0.001 in).
     """
@@ -73,7 +75,7 @@ def work_out(plan: Plan, hours: Hours | None = None) -> Facts:
         rows[row.kind] = (*rows.get(row.kind, ()), row)
     rows["board"] = boards
     rows["crack"] = crack_rows(plan, carried, by_name)
-    rows.update(load_rows(plan, carried, rows["screw"], rows["hole"]))
+    rows.update(load_rows(plan, carried, rows["screw"], rows["hole"], chosen(loads)))
     for of_a_trade in (
         room_fit_rows,
         panels_rows,

@@ -10,6 +10,7 @@ from typing import Any, NamedTuple, TypeVar
 from plumbrule.catalogue.rows_loads import BOARD_LOAD
 from plumbrule.facts.board_place import Placed, back_edge, left_end, recess
 from plumbrule.facts.desk import Desk, Input, Once
+from plumbrule.facts.load_chosen import Chosen
 from plumbrule.facts.load_kinds import Kinds, Load
 from plumbrule.facts.load_path import Path
 from plumbrule.facts.load_places import Place, Rows, places_of
@@ -63,10 +64,10 @@ class Cracks(NamedTuple):
 class Ground:
     """What one board stands on."""
 
-    def __init__(self, plan: Plan, path: Path, rows: Rows) -> None:
+    def __init__(self, plan: Plan, path: Path, rows: Rows, chosen: Chosen) -> None:
         self.plan, self.path, self.rows = plan, path, rows
         self.placed = Placed(plan, path.name, path.board, path.supports)
-        self.kinds = Kinds(plan, path)
+        self.kinds = Kinds(plan, path, chosen)
         self.sizes = Once(BOARD_LOAD, self._sizes)
         self.wood = Once(BOARD_LOAD, self._wood)
         self.weight = Once(BOARD_LOAD, self._weight)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Literal, NamedTuple
 
 from plumbrule.facts.desk import Desk, Input, Missing
+from plumbrule.facts.load_chosen import Chosen
 from plumbrule.facts.load_path import Path
 from plumbrule.facts.supports import people_on
 from plumbrule.mechanics import loads
@@ -42,14 +43,15 @@ STORAGE = Load("storage", "lasting", "S6", "stored goods")
 _BOOKS = Load("books", "advisory", "S6", "stored goods")
 _ONE_PLACE = Load("a load at one place", "declared", "SP", "stored goods")
 _LEAN = Load("leaning", "advisory", "S7", "people")
+_TIE = 1e-9
 _NO_STORAGE = ("display", "nothing", "storage")
 
 
 class Kinds:
     """The loads of one board, and how large each is."""
 
-    def __init__(self, plan: Plan, path: Path) -> None:
-        self.path = path
+    def __init__(self, plan: Plan, path: Path, chosen: Chosen) -> None:
+        self.path, self._chosen = path, chosen
         under = path.behind if path.supports else None
         here, bears = (under.pointer, under.bears_at.value) if under else (path.pointer, None)
         assert bears is None or isinstance(bears, int | float)
@@ -73,10 +75,10 @@ class Kinds:
         if self.people.value is False:
             return (OWN_WEIGHT, *self._of_shelf())
         more: list[Load] = []
-        if self.declared_point is not None and loads.below_benchmark(self.declared_point):
+        if self.declared_point is not None and self.declared_point < self._chosen.person * (1 - _TIE):
             more.append(_PERSON_DECLARED)
         line = self._declared_line(None)
-        if line is not None and line < loads.SEAT_LINE_LOAD * (1 - 1e-9):
+        if line is not None and line < self._chosen.seat * (1 - _TIE):
             more.append(_SEAT_DECLARED)
         length = self.path.board.length
         fit = [load for load in _PEOPLE if load.kind != "S3" or length is None or length >= loads.TWO_FIT_FROM - 1e-6]
@@ -90,7 +92,7 @@ class Kinds:
         found = [STORAGE]
         if self._uniform.value is not None and self.path.board.carries in _NO_STORAGE:
             line = self._declared_line(None)
-            if line is None or line < loads.STORAGE_LINE_LOAD * (1 - 1e-9):
+            if line is None or line < self._least("books") * (1 - _TIE):
                 found.append(_BOOKS)
         if self._point.value is not None:
             found.append(_ONE_PLACE)
@@ -120,7 +122,7 @@ class Kinds:
         if own is not None:
             desk.need(self._point)
         if load.kind in ("S1", "S3", "S4", "S5"):
-            person = own if own is not None and (load.declared or own > loads.PERSON) else loads.PERSON
+            person = own if own is not None and (load.declared or own > self._chosen.person) else self._chosen.person
             given = loads.person_load(person)
             return loads.put_on_suddenly(given) if load.kind == "S5" else given
         if load.kind == "SP":
@@ -128,7 +130,9 @@ class Kinds:
         if load.kind == "S7":
             thick = self.path.measure("thickness")
             desk.need_all(self._bears, thick)
-            return loads.lean_load(desk.length(self._bears) + desk.length(thick))
+            return loads.lean_load(
+                desk.length(self._bears) + desk.length(thick), self._chosen.person, self._chosen.lean
+            )
         return None
 
     def line(self, desk: Desk, load: Load) -> Given | None:
@@ -140,15 +144,21 @@ class Kinds:
         if own is not None:
             desk.need(self._uniform)
         if load.kind == "S2":
-            use = own if own is not None and (load.declared or own > loads.SEAT_LINE_LOAD) else loads.SEAT_LINE_LOAD
+            use = own if own is not None and (load.declared or own > self._chosen.seat) else self._chosen.seat
             return loads.seat_line_load(use)
         return self._stored(own, load)
 
     def _stored(self, own: float | None, load: Load) -> Given:
         """Books are taken at 25 lb/ft at least; what is displayed or stored at what the plan declares."""
         declared = load is not _BOOKS and self.path.board.carries in _NO_STORAGE
-        least = 0.0 if declared and own is not None else loads.STORAGE_LINE_LOAD
+        use = "books" if load is _BOOKS else str(self.path.board.carries)
+        # A house that names this use means it, whatever a plan declares below it.
+        named = use in self._chosen.storage
+        least = 0.0 if declared and own is not None and not named else self._least(use)
         return loads.storage_line_load(max(least, own or 0.0))
+
+    def _least(self, use: str) -> float:
+        return self._chosen.storage.get(use, loads.STORAGE_LINE_LOAD)
 
 
 def size(given: Given | None) -> float:

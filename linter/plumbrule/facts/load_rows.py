@@ -11,6 +11,7 @@ from plumbrule.facts.desk import Desk, Missing, Once
 from plumbrule.facts.load_block import block_rows
 from plumbrule.facts.load_board import BoardRow
 from plumbrule.facts.load_brackets import Brackets
+from plumbrule.facts.load_chosen import Chosen
 from plumbrule.facts.load_cleat import cleat_rows
 from plumbrule.facts.load_demand import Demand
 from plumbrule.facts.load_ground import Ground
@@ -30,20 +31,21 @@ KINDS = ("board_load", "station_load", "hold_down", "leg_load", "beam_load", "bl
 
 
 def load_rows(
-    plan: Plan, supports: Sequence[Support], screws: Sequence[Row], holes: Sequence[Row]
+    plan: Plan, supports: Sequence[Support], screws: Sequence[Row], holes: Sequence[Row], chosen: Chosen
 ) -> Mapping[str, tuple[Row, ...]]:
-    """All rows by kind. `screws` and `holes` are finished rows, one a drilling, in the order of the supports."""
+    """All rows by kind. `screws` and `holes` are finished rows, one a drilling, in the order of the supports; `chosen`
+    are the loads to try."""
     drillings = [one for support in supports for one in support.drillings]
     rows: Rows = {id(one): pair for one, pair in zip(drillings, zip(screws, holes, strict=True), strict=True)}
     found: dict[str, list[Row]] = {kind: [] for kind in KINDS}
     for path in paths(plan, supports):
-        for row in _of_board(plan, path, rows):
+        for row in _of_board(plan, path, rows, chosen):
             found[row.kind].append(row)
     return {kind: tuple(some) for kind, some in found.items()}
 
 
-def _of_board(plan: Plan, path: Path, rows: Rows) -> Iterator[Row]:
-    ground = Ground(plan, path, rows)
+def _of_board(plan: Plan, path: Path, rows: Rows, chosen: Chosen) -> Iterator[Row]:
+    ground = Ground(plan, path, rows, chosen)
     brackets = Brackets(ground) if path.carried == "brackets" else None
     loads = ground.kinds.all()
 

@@ -86,16 +86,16 @@ def storage_line_load(intensity: Given = STORAGE_LINE_LOAD) -> Worked:
     return _chosen("w", "stored goods, per length", intensity, "N/mm", "library weighing programme, 25 lb/ft of books")
 
 
-def lean_load(top_height: Given) -> Worked:
+def lean_load(top_height: Given, person: Given = PERSON, lean: Given = LEAN) -> Worked:
     """Force in N at the front edge of a shelf by the height of its top over the floor, mm.
 
-    50 lbf under 60 in.; 250 lbf under 24 in., where it is a step; 0 from 60 in. up.
+    50 lbf (`lean`, N) under 60 in.; 250 lbf (`person`, N) under 24 in., where it is a step; 0 from 60 in. up.
     """
     height = positive("the height", top_height)
     if height < STEP_BELOW * (1 - 1e-9):
-        return _chosen("P", "a person who steps on the shelf", PERSON, "N", "a top under 24 in is a step")
+        return _chosen("P", "a person who steps on the shelf", person, "N", "a top under 24 in is a step")
     if height < LEAN_BELOW * (1 - 1e-9):
-        return _chosen("P", "a person who leans on the shelf", LEAN, "N", "ASCE 7 in-fill load of 50 lbf, by analogy")
+        return _chosen("P", "a person who leans on the shelf", lean, "N", "ASCE 7 in-fill load of 50 lbf, by analogy")
     return Worked("P", "nobody leans on a shelf this high", "0", (), 0.0, "N", "tops at 60 in and above")
 
 

@@ -5,9 +5,10 @@ from typing import Annotated, ClassVar, Literal
 from pydantic import ConfigDict, Field
 
 from plumbrule.plan.part import Part, Text
+from plumbrule.plan.words import Carries
 from plumbrule.plan.words import Weekday
 from plumbrule.reading.model import Listed
-from plumbrule.reading.quantities import Name
+from plumbrule.reading.quantities import Force, LineLoad, Name
 
 Level = Literal["stop-work", "correction", "advisory"]
 LEVELS: tuple[str, ...] = ("stop-work", "correction", "advisory")
@@ -61,6 +62,19 @@ class Hours(Part):
     """working days of the week"""
 
 
+class Loads(Part):
+    """The loads that boards are tried with, where a house asks more than the benchmarks. Never less."""
+
+    person: Force | None = None
+    """one person, 250 lbf to 450 lbf"""
+    seat: LineLoad | None = None
+    """a full seat along its length, 120 lbf/ft to 300 lbf/ft"""
+    storage: dict[Carries, LineLoad] | None = None
+    """what is stored, by what the board carries, 25 lbf/ft to 150 lbf/ft"""
+    lean: Force | None = None
+    """somebody who leans on a shelf, 50 lbf to 250 lbf"""
+
+
 class House(Part):
     """What a team makes of the rulebook. Every report names the house file that was in force."""
 
@@ -85,3 +99,5 @@ class House(Part):
     """what things cost"""
     hours: Hours | None = None
     """when work is done"""
+    loads: Loads | None = None
+    """what boards are tried with"""

@@ -37,12 +37,15 @@ def load(house: Path | None = None, folders: Sequence[Path] = ()) -> Rulebook:
     rules = [_on_trial(rule) for rule in rules]
     if document is not None and house_model is not None:
         from plumbrule.rulebook.house import in_house
+        from plumbrule.rulebook.house_loads import loads_of
 
         rules, changes = in_house(rules, house_model, document)
+        changes += loads_of(house_model, document)
         name += hashlib.sha256(document.source).hexdigest()
     whole = hashlib.sha256(name.encode()).hexdigest()[:16]
     hours = house_model.hours if house_model is not None else None
-    return Rulebook(tuple(rules), sources, whole, __version__, str(house) if house else "", changes, hours)
+    heavier = house_model.loads if house_model is not None else None
+    return Rulebook(tuple(rules), sources, whole, __version__, str(house) if house else "", changes, hours, heavier)
 
 
 def _shipped() -> tuple[list[Rule], dict[str, Source], str]:

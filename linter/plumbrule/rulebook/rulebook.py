@@ -9,14 +9,14 @@ from typing import TYPE_CHECKING
 from plumbrule.rulebook.rule import Rule, Source
 
 if TYPE_CHECKING:
-    from plumbrule.plan.house import Hours
+    from plumbrule.plan.house import Hours, Loads
 
 
 @dataclass(frozen=True, slots=True)
 class Rulebook:
     """`digest` names the very rules and settings that were used; `house` is the path of the house file, or empty, and
     `changes` says in words what that file changed, so that no report hides whose decision a softer rule was.
-    `hours` are the working hours of the house, where it gives any."""
+    `hours` are the working hours of the house, and `loads` what it has boards tried with, where it gives any."""
 
     rules: tuple[Rule, ...]
     sources: Mapping[str, Source]
@@ -25,6 +25,7 @@ class Rulebook:
     house: str = ""
     changes: tuple[str, ...] = ()
     hours: Hours | None = None
+    loads: Loads | None = None
 
     def rule(self, name: str) -> Rule | None:
         """The rule of that name, or None."""
