@@ -28,6 +28,7 @@ _PLAIN = {
     "tables",
     "worked",
     "beam_loads",
+    "task_table",
     "spring_beam",
 }
 

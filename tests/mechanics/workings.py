@@ -7,6 +7,7 @@ from dataclasses import fields, is_dataclass
 from typing import Any
 
 from board_workings import BOARD_CALLS
+from hazard_workings import HAZARD_CALLS
 from load_workings import LOAD_CALLS
 
 from plumbrule.mechanics import (
@@ -211,4 +212,5 @@ CALLS: dict[str, Callable[[], Any]] = {
     "hole_after_coat": lambda: clearance.hole_after_coat(7.14, 0.1),
     **BOARD_CALLS,
     **LOAD_CALLS,
+    **HAZARD_CALLS,
 }
