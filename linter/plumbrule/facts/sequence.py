@@ -54,7 +54,8 @@ def _no_job() -> Row:
 def _no_need() -> Row:
     desk = Desk(TASK, "/steps", "/steps", "the steps")
     desk.set("needed", value=True)
-    desk.copy("task", Input(None, "/steps"))
+    # What every plan begins with stands for all that it calls for.
+    desk.set("task", "measure room")
     desk.copy("written", Input(None, "/steps"))
     return desk.row()
 

@@ -96,9 +96,14 @@ def _wants_pilot(screw: Screw) -> bool:
 def _boards(plan: Plan, steps: Order, carried: Sequence[Support]) -> Iterator[Call]:
     screwed = {board for support in carried for board, _ in support.boards
                if any(one.leg == "seat" for one in support.drillings)}  # fmt: skip
-    for name in plan.model.boards or {}:
+    for name, board in (plan.model.boards or {}).items():
         here = f"/boards/{name}"
         down = bool(named(steps, "screw board down", name))
+        filled = any(crack.fill in ("epoxy", "wood patch") for crack in board.cracks.values())
+        finished = board.finish is not None and board.finish.kind not in (None, "none")
+        yield Call("fill cracks", name, here, filled)
+        yield Call("sand board", name, here, bool(board.sanding))
+        yield Call("finish board", name, here, finished)
         yield Call("set board", name, here, not down)
         yield Call("screw board down", name, here, name in screwed)
 
