@@ -78,6 +78,8 @@ def outline(rect: Rect, floor: Line, ceiling: Line, cuts: Iterable[Rect] = ()) -
                 high0, high1 = at_left, at_right
         if high0 + high1 - low0 - low1 <= TIE:
             continue
+        # Where floor and ceiling cross, a rounding may turn the end of the slab upside down.
+        high0, high1 = max(low0, high0), max(low1, high1)
         spans = [(low0, low1, high0, high1)]
         for cut in near:
             if cut.x0 <= left + TIE and right <= cut.x1 + TIE:
