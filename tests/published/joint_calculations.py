@@ -6,7 +6,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from typing import Any
 
-from plumbrule.mechanics import leg, moisture, movement, panel_movement, sealant, tables
+from plumbrule.mechanics import box, leg, moisture, movement, panel_movement, sealant, tables
 from plumbrule.mechanics.given import si
 from plumbrule.mechanics.worked import Worked
 from plumbrule.reading.units import to_si
@@ -110,6 +110,8 @@ JOINT_CALCULATIONS: dict[str, Callable[[Inputs], Found]] = {
         inches(g["L_in"]), inches(g["l_in"]), _strain(g), g.get("joints", 0.0), inches(g.get("joint_in", 0.0))
     ),
     "movement as a part of the joint": lambda g: sealant.movement_share(inches(g["m_in"]), inches(g["w_in"])),
+    # What an extender must bring forward: a rim that was flush lies behind by the whole panel.
+    "rim behind a panel": lambda g: box.rim_behind(-inches(g["proud_in"]), inches(g["panel_in"]), 0.0),
     "a force in newtons": lambda g: to_si(g["lbf"], "lbf"),
     "a pressure": lambda g: to_si(g["psi"], "psi"),
 }

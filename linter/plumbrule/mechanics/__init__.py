@@ -55,4 +55,9 @@ angle_beam    held_capacity, free_stretch, pressed_tip_capacity, overhang_reacti
 cleat         lumber_stress, cleat_modulus, cleat_moment_capacity, cleat_shear_capacity, person_on_beam
 bracket       bracket_screws, arm_moment, unbraced_drop, brace, nearer_bracket
 group         screw_group, in_plane, vertical_line, out_of_plane: the elastic method
+
+The edges of panels:
+
+panel_movement  thermal_strain, humidity_strain, humidity_swelling, wood_strain, strain, growth, edge_movement
+sealant         joint_width, movement_share, usual_depth, bead_depth, bead_volume, fillet_volume, sloping_length
 """
