@@ -14,6 +14,9 @@ from plumbrule.report.formats import FORMATS
 from plumbrule.rulebook.rule import LEVELS
 
 PLAIN_FORMATS = ("text", "json")
+TAKEOFF_FORMATS = ("text", "json", "csv")
+PAGES = ("merchant", "saw", "drill")
+TABLES = ("needs", "sticks", "panels", "drilling")
 SHELLS = ("bash", "zsh", "tcsh")
 MOST_JOBS = 64
 
@@ -115,6 +118,18 @@ def _workings(parser: Words) -> None:
     _pretty(parser)
 
 
+def _takeoff(parser: Words) -> None:
+    _path(parser.add_argument("plan", nargs="?", metavar="PLAN", help="a plan, or - for standard input"))
+    _format(parser, TAKEOFF_FORMATS)
+    _path(parser.add_argument("--out", type=Path, metavar="FILE", help="write the take-off to FILE"))
+    parser.add_argument("--page", type=_one_of(PAGES), metavar="PAGE", help=f"one page: {', '.join(PAGES)}")
+    parser.add_argument(
+        "--table", type=_one_of(TABLES), metavar="TABLE", help=f"one table of csv: {', '.join(TABLES)}"
+    )  # fmt: skip
+    _rules(parser)
+    _pretty(parser)
+
+
 def _rulebook(parser: Words) -> None:
     _format(parser, PLAIN_FORMATS)
     _rules(parser)
@@ -138,6 +153,7 @@ def _completion(parser: Words) -> None:
 _COMMANDS: tuple[tuple[str, str, Callable[[Words], None]], ...] = (
     ("inspect", "say what would fail, why, by how much, and what was not looked at", _inspect),
     ("workings", "show what was worked out of a plan, line by line", _workings),
+    ("takeoff", "list what to buy, how to cut it and where to drill it", _takeoff),
     ("rulebook", "list the rules, or prove a team's own", _rulebook),
     ("lesson", "explain a rule by its own failing example", _lesson),
     ("completion", "print a script that lets a shell complete these words", _completion),
