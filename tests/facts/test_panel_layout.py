@@ -122,7 +122,7 @@ def test_the_window_wall_in_figures():
 
 def test_the_joint_of_the_window_wall():
     """546 in on paper, from whole inches: 170 + 102 + 102 + 2 x (40 + 46). Exact, along the edges of the panels: the
-    run of 169-1/2, corners from the gap over the floor to that under the ceiling, and 40-1/2 x 46-1/2 round the casing."""
+    run of 169-1/2, corners from gap to gap, and 40-1/2 x 46-1/2 round the casing."""
     edges = laid("panel-wall")["north"].edges
     left, right = 101.75 - 0.25, 101.5 + 0.25
     assert edges["ceiling"] / INCH == pytest.approx(169.5, abs=0.001)
