@@ -22,8 +22,8 @@ if TYPE_CHECKING:
 PAGES = ("merchant", "saw", "drill")
 # The rules whose settings say what is bought on top, and the words for it.
 _SPARES = {
-    "no-spare-screw": ("spare", "fewest", "of screws and washers"),
-    "no-spare-panel": ("waste", "fewest", "of panels"),
+    "no-spare-screw": ("spare", "fewest", "of screws and washers", "screws"),
+    "no-spare-panel": ("waste", "fewest", "of panels", "panels"),
 }
 
 
@@ -42,7 +42,7 @@ def text(
         paper.blank()
         paper.rule()
         if page == "merchant":
-            buying_page(paper, takeoff, examined, spares(rulebook))
+            buying_page(paper, takeoff, examined, spares(rulebook, takeoff))
         elif page == "saw":
             cutting_page(paper, takeoff, examined)
         else:
@@ -67,12 +67,13 @@ def verdict(examined: Examined) -> str:
     return f"FAILS: {told or 'nothing of it was judged'}. {see}{f' ({open_ones.strip()})' if open_ones else ''}"
 
 
-def spares(rulebook: Rulebook) -> tuple[str, ...]:
+def spares(rulebook: Rulebook, takeoff: Takeoff) -> tuple[str, ...]:
     """What the rules in force ask for on top of the count, with the names of the rules."""
     said = []
-    for name, (share, fewest, what) in _SPARES.items():
+    groups = {row.values["group"] for row in takeoff.needs}
+    for name, (share, fewest, what, group) in _SPARES.items():
         rule = rulebook.rule(name)
-        if rule is not None:
+        if rule is not None and group in groups:
             more, least = rule.settings[share].written, digits(rule.settings[fewest].value)
             said.append(f"{what} the rulebook asks for {more} over the count, {least} at least ({name})")
     return tuple(said)

@@ -47,7 +47,7 @@ def buying_page(paper: Paper, takeoff: Takeoff, examined: Examined, spares: tupl
 def _line(paper: Paper, one: Amount, said: str) -> None:
     needed, bought, over = one.shown
     unit = f" {one.unit.removesuffix('s') if needed == '1' else one.unit}" if one.unit in ("sticks", "discs") else ""
-    state = _STATES.get(one.state, "")
+    state = _STATES.get(one.state, "") if one.state != "not known" or one.why else ""
     last = state if state and (not over or one.state in ("short", "on hand")) else over
     if one.state == "short" and over.startswith("-"):
         last = f"SHORT {over[1:]}"

@@ -75,7 +75,8 @@ def _job(paper: Paper, job: StickJob, examined: Examined) -> None:
             said = spaced(", ".join(dict.fromkeys(names)), notes.get(cut.name, ""), masses.get(cut.name, ""))
             lead = f"{label:<9}" if not place else ""
             paper.line(f"{lead}{mark(cut.length, system):<12}{said}", indent=3 if lead else 12, hang=21)
-        paper.line(f"{mark(alike[0].left, system):<12}left over", indent=12)
+        left = alike[0].left
+        paper.line(f"{mark(left, system):<12}left over" if left else "nothing left", indent=12)
 
 
 def _alike(stick: CutStick) -> tuple[float, ...]:

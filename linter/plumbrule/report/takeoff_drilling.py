@@ -21,7 +21,9 @@ _HEADS = ("leg", "row", "from heel", "bit", "marks from the LEFT end", "holes", 
 def drilling_page(paper: Paper, takeoff: Takeoff, examined: Examined) -> None:
     """Writes the page."""
     paper.apart("3  TO THE DRILL", f"everything in {unit_of(examined.system)}, from the LEFT end", "bold")
-    if takeoff.drilling:
+    if not takeoff.drilling:
+        paper.line("Nothing in this plan is drilled.", indent=3)
+    else:
         paper.line(
             "Hook the tape on the LEFT end, wall leg towards you, the way it will hang: TOP is up. Mark, punch, drill,"
             " deburr both faces. Letter LEFT and TOP on the steel before it leaves the bench.", indent=3, hang=0,
