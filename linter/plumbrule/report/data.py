@@ -79,7 +79,7 @@ def plan_entry(examined: Examined, terms: Terms) -> Entry:
         "not_inspected": [_unseen_entry(finding, document) for finding in inspection.not_inspected],
         "to_measure": [
             {"pointer": clean(thing.pointer), **_line_and_column(document, thing.pointer), "rules": list(thing.rules)}
-            for thing in wanting(inspection.not_inspected, examined.to_measure)
+            for thing in wanting(inspection.not_inspected, examined.to_measure, examined.plan)
         ],
         "assumed": [
             {"pointer": clean(pointer), **_line_and_column(document, pointer), "says": clean(says)}

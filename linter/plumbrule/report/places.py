@@ -47,6 +47,9 @@ def spot(document: Document, pointer: str) -> str:
 def words_of(pointer: str) -> str:
     """A pointer as a person would say it: `diameter (seat-back, wall holes)` for a key of a named part."""
     *above, last = _names(pointer) or ["the plan"]
+    if last.isdigit() and above:
+        # A person counts from one.
+        last = f"{above.pop()} {int(last) + 1}"
     inside = ", ".join(above[1:] if len(above) > 1 else above).replace("_", " ")
     return one_line(f"{last.replace('_', ' ')}{f' ({inside})' if inside else ''}")
 

@@ -14,6 +14,7 @@ from plumbrule.report.places import part_name, short_labels, spot, words_of
 
 if TYPE_CHECKING:
     from plumbrule.inspection.examine import Examined
+    from plumbrule.plan.plan_file import Plan
 
 
 @dataclass(slots=True)
@@ -24,9 +25,11 @@ class Wanting:
     rules: dict[str, int] = field(default_factory=dict)
 
 
-def wanting(not_inspected: Sequence[Finding], to_measure: Sequence[str] = ()) -> list[Wanting]:
-    """Everything to measure, in the order of the findings; then what the plan itself marks `measure on site` though no
-    rule waits for it."""
+def wanting(
+    not_inspected: Sequence[Finding], to_measure: Sequence[str] = (), plan: Plan | None = None
+) -> list[Wanting]:
+    """Everything to measure, also what the plan itself marks `measure on site` though no rule waits for it. With the
+    plan, in the order of somebody who walks through the room once; else in the order of the findings."""
     things: dict[str, Wanting] = {}
     for finding in not_inspected:
         for pointer in finding.missing:
@@ -34,21 +37,25 @@ def wanting(not_inspected: Sequence[Finding], to_measure: Sequence[str] = ()) ->
             thing.rules[finding.rule.id] = thing.rules.get(finding.rule.id, 0) + finding.judgements()
     for pointer in to_measure:
         things.setdefault(pointer, Wanting(pointer))
-    return list(things.values())
+    if plan is None or len(things) < 2:
+        return list(things.values())
+    from plumbrule.report.walking import walked
+
+    return [things[pointer] for pointer in walked(plan.model, things)]
 
 
 def unseen(paper: Paper, examined: Examined) -> None:
     """Writes what was not inspected, as loud as what breaks."""
     inspection = examined.inspection
     found = inspection.not_inspected
-    things = wanting(found, examined.to_measure)
+    things = wanting(found, examined.to_measure, examined.plan)
     if not found:
         paper.line("not inspected: nothing that these rules look at.")
     else:
         checks = sum(finding.judgements() for finding in found)
         paper.line(f"NOT INSPECTED   {many(checks, 'check')} of {many(_rules(found), 'rule')}", "yellow", "bold")
     if things:
-        _measure(paper, examined, things)
+        measure(paper, examined, things)
     beyond = [finding for finding in found if finding.reason]
     if beyond:
         paper.blank()
@@ -63,11 +70,17 @@ def unseen(paper: Paper, examined: Examined) -> None:
             paper.line(f"{one_line(pointer)}   {one_line(says)}", indent=3, hang=3)
 
 
-def _measure(paper: Paper, examined: Examined, things: Sequence[Wanting]) -> None:
-    this = "this 1 thing" if len(things) == 1 else f"these {len(things)} things"
+def measure(paper: Paper, examined: Examined, things: Sequence[Wanting]) -> None:
+    """Writes what is still to measure: each thing with its place, what it is, and the rules that wait for it."""
+    from plumbrule.report.walking import DATUM, meaning, wants_the_datum
+
+    this = "this 1 thing" if len(things) == 1 else f"these {len(things)} things, in this order,"
     paper.line(f"measure {this} and run again:", "bold")
+    if wants_the_datum(thing.pointer for thing in things):
+        paper.line(DATUM, hang=3)
     for number, thing in enumerate(things, 1):
         paper.apart(f"{number}  {words_of(thing.pointer)}", spot(examined.document, thing.pointer), "bold")
+        paper.labelled("what", meaning(thing.pointer))
         paper.labelled("key", one_line(thing.pointer))
         waiting = ", ".join(f"{rule}{f' ({count} checks)' if count > 1 else ''}" for rule, count in thing.rules.items())
         paper.labelled("waiting", waiting or "no rule of this rulebook; the plan says: measure on site")

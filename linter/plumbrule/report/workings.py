@@ -12,7 +12,9 @@ from plumbrule.report.block import sum_row
 from plumbrule.report.clean import one_line
 from plumbrule.report.figures import many, quantity
 from plumbrule.report.paper import Paper
-from plumbrule.report.places import labels, part_name, spot
+from plumbrule.report.places import labels, part_name, spot, words_of
+from plumbrule.report.unseen import wanting
+from plumbrule.report.walking import DATUM, meaning, wants_the_datum
 from plumbrule.report.worked_line import line
 
 if TYPE_CHECKING:
@@ -55,7 +57,24 @@ def text(examined: Examined, kinds: Sequence[str], width: int = 100, colour: boo
         for row in rows:
             paper.blank()
             _row(paper, row, examined)
+    _still_to_measure(paper, examined)
     return paper.text()
+
+
+def _still_to_measure(paper: Paper, examined: Examined) -> None:
+    """What a template leaves to be measured on site, in the order of the walk."""
+    if not examined.to_measure:
+        return
+    things = wanting((), examined.to_measure, examined.plan)
+    paper.blank()
+    paper.line(
+        f"TO MEASURE ON SITE   {many(len(things), 'thing')}, in the order of a walk round the room", "bold", hang=3
+    )
+    if wants_the_datum(examined.to_measure):
+        paper.line(DATUM, hang=3)
+    for number, thing in enumerate(things, 1):
+        paper.apart(f"{number}  {words_of(thing.pointer)}", spot(examined.document, thing.pointer), "bold")
+        paper.labelled("what", meaning(thing.pointer))
 
 
 def defaults(examined: Examined, kinds: Sequence[str], width: int = 100, colour: bool = False) -> str:
