@@ -84,6 +84,15 @@ def test_lead_safe_work_is_wanted_in_every_step_that_disturbs_the_wall() -> None
     assert wall_of("panel-wall", "north", {**one, "/steps/base-off/controls": ["lead-safe work"]}).values["lead_safe"]
 
 
+def test_a_swab_tells_lead_but_not_asbestos() -> None:
+    swabs = {f"/walls/north/surface/tests/{kind}/method": "swab" for kind in ("lead", "asbestos")}
+    row = wall_of("panel-wall", "north", swabs)
+    assert (row.values["lead"], row.values["asbestos"]) == ("not found", "not tested")
+    assert "swab" in row.assumed["/walls/north/surface/tests/asbestos"]
+    found = wall_of("panel-wall", "north", {**swabs, "/walls/north/surface/tests/asbestos/result": "found"})
+    assert found.values["asbestos"] == "found"
+
+
 def test_dust_of_a_hole_is_that_of_what_is_drilled() -> None:
     assert step_of("cleat-shelf", "pilots").values["dust"] == "gypsum"
     tile = {"/walls/back/lining": [{"material": "tile", "thickness": "9 mm"}]}
@@ -118,6 +127,11 @@ def test_what_is_in_the_tin(finish: str, vapour: str, rags: str) -> None:
     row = step_of("bracket-shelf", "finish", {"/boards/shelf/finish/kind": finish})
     assert (row.values["vapour"], row.values["rags"]) == (vapour, rags)
     assert row.values["epoxy"] is (finish == "clear epoxy")
+
+
+def test_paint_may_be_an_oil_paint_and_that_is_said() -> None:
+    row = step_of("bracket-shelf", "finish", {"/boards/shelf/finish/kind": "paint"})
+    assert row.values["vapour"] == "flammable" and "oil paint" in row.assumed["/boards/shelf/finish/kind"]
 
 
 def test_rags_are_safe_in_water_at_once_or_flat_outdoors() -> None:

@@ -89,20 +89,20 @@ def _tins(desk: Desk, parts: Parts, name: str, step: Step, task: TaskRow) -> Non
     """What is in the tin: vapour, alkali, epoxy, and rags that heat themselves."""
 
     def vapour() -> str:
-        return max((task.vapour, *(tin.vapour for tin in _opened(desk, parts, step))), key=VAPOURS.index)
+        return max((task.vapour, *(tin.vapour for tin in _opened(desk, parts, name, step))), key=VAPOURS.index)
 
     def alkali() -> bool:
         if step.task == "rinse wall":
             return _rinses_alkali(desk, parts, name, step)
-        return any(tin.alkali for tin in _opened(desk, parts, step))
+        return any(tin.alkali for tin in _opened(desk, parts, name, step))
 
     desk.get("vapour", vapour)
     desk.get("alkali", alkali)
-    desk.get("epoxy", lambda: any(tin.epoxy for tin in _opened(desk, parts, step)))
+    desk.get("epoxy", lambda: any(tin.epoxy for tin in _opened(desk, parts, name, step)))
 
     def rags() -> str:
         desk.need(Input(True, f"/steps/{name}/controls"))
-        if not any(tin.self_heating for tin in _opened(desk, parts, step)):
+        if not any(tin.self_heating for tin in _opened(desk, parts, name, step)):
             return "none"
         return _rags(desk, parts, name, step)
 
@@ -114,11 +114,11 @@ def _tins(desk: Desk, parts: Parts, name: str, step: Step, task: TaskRow) -> Non
     desk.get("keep_out", keep_out)
 
 
-def _opened(desk: Desk, parts: Parts, step: Step) -> list[Tin]:
+def _opened(desk: Desk, parts: Parts, name: str, step: Step) -> list[Tin]:
     """The tins that a step opens. Raises Missing where the plan does not say what is in one of them."""
     table, model = task_rows(), parts.model
     found: list[Tin] = []
-    here = _pointer(parts, step)
+    here = f"/steps/{name}"
     desk.need(Input(True, f"{here}/with"))
     if step.with_ is not None:
         found.append(table.tin("products", step.with_))
@@ -127,7 +127,9 @@ def _opened(desk: Desk, parts: Parts, step: Step) -> list[Tin]:
     if step.task == "finish board":
         for board in parts.boards_of(step):
             finish = (model.boards or {})[board].finish
-            kind = desk.word(Input(finish.kind if finish else None, f"/boards/{board}/finish/kind"))
+            wanted = finish.kind if finish else None
+            said = "nothing says what is in the paint: an oil paint is taken" if wanted == "paint" else ""
+            kind = desk.word(Input(wanted, f"/boards/{board}/finish/kind", said))
             found.append(table.tin("finishes", kind))
     elif step.task == "lay panels":
         for field in parts.fields_of(step):
@@ -182,10 +184,3 @@ def _rags(desk: Desk, parts: Parts, name: str, step: Step) -> str:
     if any(control in _RAG_CONTROLS for one in (name, *after) for control in steps[one].controls):
         return "safe"
     return "no way written" if after else "left"
-
-
-def _pointer(parts: Parts, step: Step) -> str:
-    for name, one in (parts.model.steps or {}).items():
-        if one is step:
-            return f"/steps/{name}"
-    raise AssertionError("the step is not of this plan")

@@ -38,10 +38,7 @@ def _row(parts: Parts, name: str, wall: Wall) -> Row:
     desk.set("disturbed", tuple(what), *sources)
     _age(desk, parts)
     _face(desk, here, wall)
-    tests = wall.surface.tests if wall.surface else None
-    for kind in ("lead", "asbestos"):
-        test = getattr(tests, kind) if tests else None
-        desk.set(kind, test.result if test else "not tested", f"{here}/surface/tests/{kind}")
+    _tests(desk, wall, f"{here}/surface/tests")
     desk.get("paint_disturbed", lambda: _area(desk, parts, name, steps))
 
     def lead_safe() -> bool:
@@ -93,6 +90,21 @@ def _face(desk: Desk, here: str, wall: Wall) -> None:
         return any(layer.material not in _NEVER_ASBESTOS for layer in wall.lining or ())
 
     desk.get("lining_suspect", suspect)
+
+
+def _tests(desk: Desk, wall: Wall, at: str) -> None:
+    """What the tests said. Lead shows on a swab; asbestos shows only in a laboratory, so a swab for it is no test."""
+    tests = wall.surface.tests if wall.surface else None
+    lead, asbestos = (tests.lead, tests.asbestos) if tests else (None, None)
+    desk.set("lead", lead.result if lead else "not tested", f"{at}/lead")
+    swab = asbestos is not None and asbestos.method == "swab"
+
+    def asbestos_said() -> str:
+        said = "no swab tells asbestos: it is taken as not tested" if swab else ""
+        desk.need(Input(True, f"{at}/asbestos", said))
+        return "not tested" if asbestos is None or (swab and asbestos.result == "not found") else asbestos.result
+
+    desk.get("asbestos", asbestos_said)
 
 
 def _area(desk: Desk, parts: Parts, name: str, steps: tuple[tuple[str, Step, str], ...]) -> float | Worked:
