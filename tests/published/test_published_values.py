@@ -13,6 +13,7 @@ from finishing_calculations import FINISHING_CALCULATIONS
 from hazard_calculations import HAZARD_CALCULATIONS
 from joint_calculations import JOINT_CALCULATIONS
 from load_calculations import LOAD_CALCULATIONS
+from panels_calculations import PANEL_CALCULATIONS
 from sequence_calculations import SEQUENCE_CALCULATIONS
 from sequence_calculations import chain as sequence_chain
 
@@ -35,6 +36,7 @@ FILES = (
     "electrical",
     "sequence",
     "panels_joints",
+    "panels",
     "hazards",
 )
 WORKS = {
@@ -45,6 +47,7 @@ WORKS = {
     **FINISHING_CALCULATIONS,
     **ELECTRICAL_CALCULATIONS,
     **JOINT_CALCULATIONS,
+    **PANEL_CALCULATIONS,
     **HAZARD_CALCULATIONS,
 }
 BASES = {"published", "worked by hand", "from memory", "common practice"}
