@@ -74,8 +74,9 @@ def measure(paper: Paper, examined: Examined, things: Sequence[Wanting]) -> None
     """Writes what is still to measure: each thing with its place, what it is, and the rules that wait for it."""
     from plumbrule.report.walking import DATUM, meaning, wants_the_datum
 
-    this = "this 1 thing" if len(things) == 1 else f"these {len(things)} things, in this order,"
-    paper.line(f"measure {this} and run again:", "bold")
+    one = len(things) == 1
+    this, order = ("this 1 thing", "") if one else (f"these {len(things)} things", ", in the order of a walk")
+    paper.line(f"measure {this} and run again{order}:", "bold")
     if wants_the_datum(thing.pointer for thing in things):
         paper.line(DATUM, hang=3)
     for number, thing in enumerate(things, 1):

@@ -32,6 +32,7 @@ DATUM = (
     "first the datum: one level line through the high point of the floor, snapped on every wall. All heights are "
     "measured from it."
 )
+_OF_THE_PATTERN = "instead of the pattern's"
 Rank = tuple[float, ...]
 
 
@@ -83,6 +84,8 @@ def meaning(pointer: str) -> str:
     while tokens and isinstance(tokens[-1], int):
         tokens.pop()
     own = of_key(tokens)
+    if own == _OF_THE_PATTERN:
+        return of_key(["holes", "pattern", tokens[-1]])
     if tokens[-1:] in (["left"], ["right"]) and tokens[-2:-1] in (["ceiling"], ["floor_drop"]):
         # "at the left end" says little by itself.
         return f"{of_key(tokens[:-1]).removesuffix(', at each end')}, {own}"
