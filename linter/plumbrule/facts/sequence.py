@@ -64,23 +64,31 @@ def _job_row(steps: Order, line: Timeline) -> Row:
     desk = Desk(JOB, "/steps", "/steps", "the job")
     wanting = line.takes_missing
 
+    takes = tuple(f"{steps.pointer(name)}/takes" for name in steps.steps) or ("/steps",)
+    clock = Input(value=True, pointer="/steps", assumed=line.assumed)
+
     def whole(value: float) -> float:
+        desk.need(Input(value=True, pointer=takes[0], also=takes[1:]))
         if wanting:
             raise Missing(wanting)
         return value
 
     def lasts() -> Worked | float:
+        desk.need(clock)
         whole(0.0)
-        desk.need(Input(value=True, pointer="/steps", assumed=line.assumed))
         return line.lasts if line.lasts is not None else 0.0
 
-    desk.set("steps", float(len(steps.steps)), "/steps")
+    def day(value: float) -> float:
+        desk.need(clock)
+        return whole(value)
+
+    desk.set("steps", float(len(steps.steps)))
     desk.get("hands", lambda: whole(sum(step.takes or 0.0 for step in steps.steps.values())))
     desk.get("person_hours", lambda: whole(sum((step.takes or 0.0) * step.people for step in steps.steps.values())))
     desk.get("lasts", lasts)
     done = max((one.finish for one in line.steps if one.finish is not None), default=0.0)
-    desk.get("done", lambda: whole(done))
-    desk.get("days", lambda: whole(float(day_and_clock(done)[0])))
+    desk.get("done", lambda: day(done))
+    desk.get("days", lambda: day(float(day_and_clock(done)[0])))
     return desk.row()
 
 
@@ -92,7 +100,10 @@ def _step_row(steps: Order, one: Placed, line: Timeline) -> Row:
     desk.copy("wait_after", Input(step.then_wait, f"{here}/then_wait"))
     desk.set("people", float(step.people), f"{here}/people")
 
+    waits = Input(value=True, pointer=f"{here}/after")
+
     def placed(value: float | bool | None, wanting: tuple[str, ...] = one.missing) -> float | bool:
+        desk.need(waits)
         if value is None:
             raise Missing(wanting)
         return value
@@ -101,7 +112,9 @@ def _step_row(steps: Order, one: Placed, line: Timeline) -> Row:
     desk.get("finish", lambda: placed(one.finish))
     desk.get("ready", lambda: placed(one.ready))
     desk.get("first_day", lambda: placed(one.start) // DAY + 1.0)
+    desk.get("begins_at", lambda: placed(one.start) % DAY)
     desk.get("last_day", lambda: placed(one.finish) // DAY + 1.0)
+    desk.get("done_at", lambda: placed(one.finish) % DAY)
     desk.get("on_longest_chain", lambda: placed(one.on_longest_chain, line.takes_missing))
     desk.get("spare", lambda: placed(one.spare, line.takes_missing))
     desk.set("at_once", bool(step.at_once_after), f"{here}/at_once_after")

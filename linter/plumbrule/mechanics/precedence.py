@@ -10,7 +10,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from itertools import pairwise
 from typing import NamedTuple
 
-from plumbrule.mechanics.calendar import Span, WorkingHours
+from plumbrule.mechanics.calendar import SLACK, Span, WorkingHours
 from plumbrule.mechanics.worked import NotPossible, Number, Worked
 
 SOURCE = "critical path method: each step as early as what it waits for allows"
@@ -103,7 +103,9 @@ def lasts(tasks: Mapping[str, Task], found: Mapping[str, Times]) -> Worked:
     for name, later in pairwise(chain):
         waits += tasks[name].wait if name in tasks[later].after else 0.0
     whole = found[chain[-1]].ready - min(times.start for times in found.values())
-    nights = max(whole - hands - waits, 0.0)
+    nights = whole - hands - waits
+    if nights < SLACK:
+        nights = 0.0
     return Worked(
         "T", "the hands and the waits of the longest chain, and the nights and free days between", "h + w + n",
         (Number("h", hands, "h"), Number("w", waits, "h"), Number("n", nights, "h")), hands + waits + nights, "h",
