@@ -9,6 +9,7 @@ from typing import Any
 from board_workings import BOARD_CALLS
 from hazard_workings import HAZARD_CALLS
 from load_workings import LOAD_CALLS
+from room_workings import ROOM_CALLS
 
 from plumbrule.mechanics import (
     bearing_wood,
@@ -212,5 +213,6 @@ CALLS: dict[str, Callable[[], Any]] = {
     "hole_after_coat": lambda: clearance.hole_after_coat(7.14, 0.1),
     **BOARD_CALLS,
     **LOAD_CALLS,
+    **ROOM_CALLS,
     **HAZARD_CALLS,
 }
