@@ -115,6 +115,7 @@ def _workings(parser: Words) -> None:
     _format(parser, PLAIN_FORMATS)
     parser.add_argument("--only", metavar="ROW[,ROW]", help="only these kinds of row: hole,screw")
     parser.add_argument("--defaults", action="store_true", help="only what was taken as the worse case")
+    _house(parser)
     _pretty(parser)
 
 
@@ -165,8 +166,13 @@ def _format(parser: Words, formats: Sequence[str]) -> None:
     parser.add_argument("--format", type=_one_of(formats), default="text", metavar="FORMAT", help=says)
 
 
+def _house(parser: Words) -> None:
+    says = "your house file: settings, levels, trials, hours, loads"
+    _path(parser.add_argument("--house", type=Path, metavar="FILE", help=says))
+
+
 def _rules(parser: Words) -> None:
-    _path(parser.add_argument("--house", type=Path, metavar="FILE", help="your house file: settings, levels, trials"))
+    _house(parser)
     _path(
         parser.add_argument(
             "--rules",

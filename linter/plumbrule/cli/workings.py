@@ -24,7 +24,7 @@ def run(asked: Asked) -> int:
         raise stream.Refused(f"workings: --only: {error}") from None
     plan = one(asked.plan, "workings")
     try:
-        examined = examined_plan(plan, load(), today(None))
+        examined = examined_plan(plan, load(asked.house), today(None))
     except Unreadable as error:
         for fault in error.faults:
             stream.complain(str(fault))

@@ -11,6 +11,7 @@ from plumbrule.facts.board_place import Placed, require_ends_known, walled_ends
 from plumbrule.facts.board_room import carries_people, work_bearing, work_ends, work_height, work_reach
 from plumbrule.facts.board_screws import HoldDown, corner_hold, hold_downs, pitches, placed_boards
 from plumbrule.facts.desk import Desk, Input, Missing
+from plumbrule.facts.order import order
 from plumbrule.facts.reference import tables
 from plumbrule.facts.supports import Support
 from plumbrule.mechanics.board_wood import SHEETS
@@ -108,7 +109,8 @@ def _cutting(desk: Desk, placed: Placed) -> None:
             raise Missing([*(() if cuts else unsaid), *(() if lays else unsaid_lays)])
         for cut in cuts:
             desk.need(Input(True, f"/steps/{cut}/after"))
-        return bool(cuts) and bool(lays) and all(set(lays) <= _before(cut, steps) for cut in cuts)
+        known = order(placed.plan)
+        return bool(cuts) and bool(lays) and all(known.before(lay, cut) for cut in cuts for lay in lays)
 
     desk.get("cut_after_panels", after_panels)
 
@@ -118,19 +120,6 @@ def _doing(task: str, parts: set[str], steps: Mapping[str, Step]) -> tuple[list[
     same = {name: step for name, step in steps.items() if step.task == task}
     unsaid = [f"/steps/{name}/works_on" for name, step in same.items() if step.works_on is None]
     return [name for name, step in same.items() if parts & set(step.works_on or ())], unsaid
-
-
-def _before(step: str, steps: Mapping[str, Step]) -> set[str]:
-    """Every step that is done before this one begins."""
-    found: set[str] = set()
-    waiting = [step]
-    while waiting:
-        one = steps.get(waiting.pop())
-        for name in (*one.after, *one.at_once_after) if one else ():
-            if name not in found:
-                found.add(name)
-                waiting.append(name)
-    return found
 
 
 def _screws(desk: Desk, placed: Placed, screws: Sequence[HoldDown]) -> None:
