@@ -4,7 +4,7 @@ it."""
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import ceil
 
 from plumbrule.catalogue.fact import Row
@@ -28,6 +28,8 @@ KERF_SAID = (
     "nothing is written: a saw cut of 1/8 in (3.175 mm) is taken after every piece, the widest of the usual ones"
 )
 MOST_JOINS = 200
+# A plan with more kinds of stick than any job has is cut without a search, lest it never ends.
+MOST_THOROUGH = 24
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,6 +53,7 @@ class StickJob:
     pieces: tuple[StickPiece, ...]
     wanting: tuple[str, ...] = ()
     masses: tuple[Support, ...] = ()
+    thorough: bool = True
 
     @property
     def stick(self) -> Input:
@@ -80,7 +83,7 @@ class StickJob:
         if self.wanting or not isinstance(stick, int | float) or any(p.length.value is None for p in self.pieces):
             return None
         try:
-            return cut(self.all_pieces(float(stick)), float(stick), KERF)
+            return cut(self.all_pieces(float(stick)), float(stick), KERF, self.thorough)
         except NotPossible:
             return None
 
@@ -89,7 +92,10 @@ def stick_jobs(plan: Plan, carried: Sequence[Support]) -> tuple[StickJob, ...]:
     """Every stick job, steel first. Worked once for a plan."""
     found: tuple[StickJob, ...] | None = plan.reckoned.get("/purchase sticks")
     if found is None:
-        found = plan.reckoned["/purchase sticks"] = (*_steel(plan, carried), *_timber(plan), *_trims(plan))
+        found = (*_steel(plan, carried), *_timber(plan), *_trims(plan))
+        if len(found) > MOST_THOROUGH:
+            found = tuple(replace(job, thorough=False) for job in found)
+        plan.reckoned["/purchase sticks"] = found
     return found
 
 
@@ -143,7 +149,7 @@ def _sticks(desk: Desk, job: StickJob) -> float:
     _known(desk, job)
     stick = desk.number("stick")
     kerf = desk.length(Input(KERF, job.line.at, KERF_SAID))
-    made = cut(job.all_pieces(stick), stick, kerf)
+    made = cut(job.all_pieces(stick), stick, kerf, job.thorough)
     if not made.proven and isinstance(job.line.of("count").value, int):
         bought = desk.number("bought_count")
         if made.at_least <= bought < len(made.sticks):

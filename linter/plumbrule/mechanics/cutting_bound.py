@@ -13,7 +13,8 @@ from math import floor
 from plumbrule.mechanics.cutting_stock import Pattern, Search, first_fit, sticks_of
 
 _STEPS = 600
-_KNAPSACK_NODES = 40_000
+# How much is tried in all: counted, not timed, so that every machine finds the same.
+_ALL_NODES = 60_000
 _PRICE = 10**9
 _BETTER = 1e-9
 _SMALL = 24
@@ -24,7 +25,7 @@ def linear_bound(stock: int, sizes: Sequence[int], demand: Sequence[int]) -> Fra
 
     Source: Gilmore and Gomory 1961 (column generation), Farley 1990 (the bound from any prices).
     """
-    return _Programme(stock, sizes, demand).bound()
+    return _Programme(stock, sizes, demand, _Patience(_ALL_NODES)).bound()
 
 
 def rounded(stock: int, sizes: Sequence[int], demand: Sequence[int]) -> tuple[list[Pattern], int]:
@@ -33,11 +34,15 @@ def rounded(stock: int, sizes: Sequence[int], demand: Sequence[int]) -> tuple[li
     left = tuple(demand)
     made: list[Pattern] = []
     bound: int | None = None
+    patience = _Patience(_ALL_NODES)
     while any(left):
         if bound is not None and sum(left) <= _SMALL:
             made += _small(stock, sizes, left, bound - sticks_of(made))
             break
-        programme = _Programme(stock, sizes, left)
+        if patience.nodes < 0:
+            made += first_fit(stock, sizes, left)
+            break
+        programme = _Programme(stock, sizes, left, patience)
         found = programme.bound()
         if bound is None:
             bound = -(-found.numerator // found.denominator)
@@ -60,11 +65,18 @@ def _small(stock: int, sizes: Sequence[int], demand: tuple[int, ...], sticks: in
     return found if found is not None else usual
 
 
+class _Patience:
+    """What is left of the work that may be spent."""
+
+    def __init__(self, nodes: int) -> None:
+        self.nodes = nodes
+
+
 class _Programme:
     """The linear programme of one demand: patterns of the basis, how many sticks of each, and the prices of pieces."""
 
-    def __init__(self, stock: int, sizes: Sequence[int], demand: Sequence[int]) -> None:
-        self._stock, self._demand = stock, demand
+    def __init__(self, stock: int, sizes: Sequence[int], demand: Sequence[int], patience: _Patience) -> None:
+        self._stock, self._demand, self._patience = stock, demand, patience
         self._kinds = [kind for kind, count in enumerate(demand) if count]
         self._sizes = [sizes[kind] for kind in self._kinds]
         self._most = [min(demand[kind], stock // sizes[kind]) for kind in self._kinds]
@@ -109,6 +121,8 @@ class _Programme:
 
     def _solve(self) -> None:
         for _ in range(_STEPS):
+            # One exchange of patterns costs about as much as this many tries.
+            self._patience.nodes -= len(self._kinds) ** 2 // 8
             best = self._best([max(0, floor(price * _PRICE)) for price in self._prices()])
             if best is None or best[0] <= _PRICE * (1 + _BETTER) + len(self._kinds) * max(self._most):
                 return
@@ -137,34 +151,32 @@ class _Programme:
         return True
 
     def _best(self, prices: Sequence[int]) -> tuple[int, list[int]] | None:
-        """The pattern that is worth most at these prices, exactly; None where finding it takes too long."""
-        order = sorted(
-            (kind for kind, price in enumerate(prices) if price),
-            key=lambda kind: (Fraction(prices[kind], self._sizes[kind]), -kind), reverse=True,
-        )  # fmt: skip
+        """The pattern that is worth most at these prices, exactly; None where patience ends."""
+        # Dearest by length first, in whole numbers: finer than any worth that could be missed by it.
+        dear = [(price << 64) // size for price, size in zip(prices, self._sizes, strict=True)]
+        order = sorted((kind for kind, price in enumerate(prices) if price), key=lambda kind: (-dear[kind], kind))
         best_worth, best_counts = 0, [0] * len(prices)
         counts = [0] * len(prices)
-        nodes = _KNAPSACK_NODES
+        patience = self._patience
 
         def fill(at: int, left: int, worth: int) -> bool:
-            nonlocal best_worth, best_counts, nodes
-            nodes -= 1
-            if nodes < 0:
+            nonlocal best_worth, best_counts
+            patience.nodes -= 1
+            if patience.nodes < 0:
                 return False
             if worth > best_worth:
                 best_worth, best_counts = worth, counts[:]
-            if at == len(order):
-                return True
-            kind = order[at]
-            size, price = self._sizes[kind], prices[kind]
-            # What is left can be worth no more than filled to the end with the dearest kind by length.
-            if (worth - best_worth) * size + left * price <= 0:
-                return True
-            for number in range(min(self._most[kind], left // size), -1, -1):
-                counts[kind] = number
-                if not fill(at + 1, left - number * size, worth + number * price):
-                    return False
-            counts[kind] = 0
+            for place in range(at, len(order)):
+                kind = order[place]
+                size, price = self._sizes[kind], prices[kind]
+                # What is left can be worth no more than filled to its end with the dearest kind by length.
+                if (worth - best_worth) * size + left * price <= 0:
+                    break
+                for number in range(min(self._most[kind], left // size), 0, -1):
+                    counts[kind] = number
+                    if not fill(place + 1, left - number * size, worth + number * price):
+                        return False
+                counts[kind] = 0
             return True
 
         return (best_worth, best_counts) if fill(0, self._stock, 0) else None

@@ -17,7 +17,7 @@ from plumbrule.mechanics.worked import NotPossible
 SCALE = 1_000_000
 MOST_PIECES = 100_000
 # Beyond these the search for a better cutting gives up, and says how far it got.
-MOST_NODES = 4_000
+MOST_NODES = 20_000
 MOST_STICKS_SEARCHED = 150
 MOST_KINDS = 60
 MOST_KINDS_SEARCHED = 200
@@ -70,9 +70,10 @@ class Cutting(NamedTuple):
         return sum(pattern.times for pattern in self.patterns)
 
 
-def cut(pieces: Sequence[Piece], stick: float, kerf: float) -> CutList:
+def cut(pieces: Sequence[Piece], stick: float, kerf: float, thorough: bool = True) -> CutList:
     """The fewest sticks of `stick` mm for these pieces, with a saw cut of `kerf` mm after each piece. Of the last cut
-    no more is needed than is there: pieces and the cuts between them may fill a stick to its end.
+    no more is needed than is there: pieces and the cuts between them may fill a stick to its end. Unless
+    `thorough`, only what costs next to nothing is tried, and the fewest sticks are then seldom proved.
 
     Raises NotPossible: a length that is no measure, a piece that is longer than the stick, more than 100,000 pieces.
     Source: the cutting stock problem, by its standard statement (unit demands: bin packing).
@@ -91,7 +92,7 @@ def cut(pieces: Sequence[Piece], stick: float, kerf: float) -> CutList:
         waiting.setdefault(whole(piece.length), []).append(piece)
     sizes = sorted(waiting, reverse=True)
     gap = whole(kerf)
-    made = fewest(whole(stick) + gap, [size + gap for size in sizes], [len(waiting[size]) for size in sizes])
+    made = fewest(whole(stick) + gap, [size + gap for size in sizes], [len(waiting[size]) for size in sizes], thorough)
     queues = [iter(waiting[size]) for size in sizes]
     sticks = []
     for pattern in made.patterns:
@@ -108,7 +109,7 @@ def whole(length: float) -> int:
     return round(length * SCALE)
 
 
-def fewest(stock: int, sizes: Sequence[int], demand: Sequence[int]) -> Cutting:
+def fewest(stock: int, sizes: Sequence[int], demand: Sequence[int], thorough: bool = True) -> Cutting:
     """Patterns for `demand` pieces of each of `sizes` (falling, each once, none above `stock`), with the fewest sticks
     that the search finds and the least that is proved.
 
@@ -117,6 +118,8 @@ def fewest(stock: int, sizes: Sequence[int], demand: Sequence[int]) -> Cutting:
     """
     best = first_fit(stock, sizes, demand)
     least = max(by_length(stock, sizes, demand), by_halves(stock, sizes, demand))
+    if not thorough:
+        return Cutting(tuple(best), least)
     if least < sticks_of(best) and len(sizes) <= MOST_KINDS_SEARCHED:
         best, least = _searched(stock, sizes, demand, best, least)
     if least < sticks_of(best) and len(sizes) <= MOST_KINDS:
@@ -237,26 +240,33 @@ class Search:
         return None
 
     def _fillings(self, demand: tuple[int, ...], first: int, spare: int) -> Iterator[tuple[int, ...]]:
-        """Every way to fill a stick with the first kind and others, nothing left that fits, wasting at most `spare`."""
+        """Every way to fill a stick with the first kind and others, nothing left that fits, wasting at most `spare`;
+        the long pieces first, which are the hardest to place."""
         sizes = self._sizes
-        smallest = len(demand) - 1
         counts = [0] * len(demand)
+        kinds = [kind for kind in range(first, len(demand)) if demand[kind]]
+        # What all kinds from a place on could still fill, at most.
+        rest = [0] * (len(kinds) + 1)
+        for place in range(len(kinds) - 1, -1, -1):
+            rest[place] = rest[place + 1] + sizes[kinds[place]] * demand[kinds[place]]
 
-        def fill(kind: int, left: int) -> Iterator[tuple[int, ...]]:
+        def fill(place: int, left: int) -> Iterator[tuple[int, ...]]:
             self._nodes -= 1
             if self._nodes < 0:
                 self.gave_up = True
                 return
-            if kind > smallest:
-                if left <= spare and all(
-                    count == used or size > left for count, used, size in zip(demand, counts, sizes, strict=True)
-                ):
-                    yield tuple(counts)
-                return
-            most = min(demand[kind], left // sizes[kind])
-            for number in range(most, -1 if kind != first else 0, -1):
-                counts[kind] = number
-                yield from fill(kind + 1, left - number * sizes[kind])
-            counts[kind] = 0
+            for at in range(place, len(kinds)):
+                kind = kinds[at]
+                size = sizes[kind]
+                if left - rest[at] > spare:
+                    return
+                for number in range(min(demand[kind], left // size), 0, -1):
+                    counts[kind] = number
+                    yield from fill(at + 1, left - number * size)
+                counts[kind] = 0
+                if place == 0:
+                    return
+            if left <= spare and all(counts[kind] == demand[kind] or sizes[kind] > left for kind in kinds):
+                yield tuple(counts)
 
-        yield from fill(first, self._stock)
+        yield from fill(0, self._stock)
