@@ -105,7 +105,8 @@ def _fixed_first(desk: Desk, plan: Plan, layout: WallLayout, support: Support) -
     """Whether the steps promise that the support is on the wall before a panel is. Steps that nobody wrote promise
     nothing, and are missing."""
     steps = order(plan)
-    desk.need(Input(steps.written or None, "/steps"))
+    if not steps.written:
+        raise Missing(["/steps"])
     fixing = steps.doing("fix cleats" if support.kind == "cleat" else "fix steel", support.name)
     laying = steps.doing("lay panels", layout.wall_name)
     if not fixing or not laying:

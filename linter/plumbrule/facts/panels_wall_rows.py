@@ -45,7 +45,7 @@ def wall_row(plan: Plan, part: PanelField, layout: WallLayout) -> Row:
     """One panelled wall."""
     at, here = layout.pointer, f"/walls/{layout.wall_name}"
     pointer = pointer_of(part, layout)
-    desk = Desk(PANEL_WALL, pointer, pointer, f"panels on {layout.wall_name}")
+    desk = Desk(PANEL_WALL, pointer, pointer, f"wall {layout.wall_name}")
     line = f"{at}/courses/level_line"
     desk.copy("panel_length", Input(part.panel.length, f"{at}/panel/length"))
     desk.copy("panel_height", Input(part.panel.height, f"{at}/panel/height"))
