@@ -98,6 +98,12 @@ def test_what_hurts_is_never_only_advice_and_never_departed_from(name: str) -> N
     assert barred(rule.trade, rule.level) == "Hazards cannot be departed from."
 
 
+def test_no_cure_is_to_write_another_result_of_a_test() -> None:
+    """What a laboratory or a data sheet says is not for a plan to change until it fits."""
+    said = {"lead", "asbestos", "flame_spread", "smoke_developed", "kilograms", "year_built", "wood_risk", "vapour"}
+    assert not {hint.change for name in HAZARDS for hint in rules()[name].remedies} & said
+
+
 def test_a_departure_from_a_hazard_is_refused() -> None:
     departure = {"rule": "oily-rags-left", "at": "/steps/finish", "reason": "the bin is emptied every night",
                  "allowed_by": "joiner", "until": "2027-01-01"}  # fmt: skip

@@ -16,7 +16,7 @@ PLANS = shipped.folder("plans")
 
 # plan, rule, level, pointer, what may be found beside it
 MISTAKES = [
-    ("old-paint-sanded-untested", "old-paint-ground-untested", "stop-work", "/walls/window-wall/surface/tests/lead",
+    ("old-paint-sanded-untested", "old-paint-ground-untested", "stop-work", "/steps/abrade",
      {"old-paint-not-tested"}),
     ("oily-rags-in-the-bin", "oily-rags-left", "stop-work", "/steps/finish/controls", set()),
     ("grinder-beside-the-sawdust", "sparks-near-what-burns", "stop-work", "/steps/saw-steel/controls", set()),

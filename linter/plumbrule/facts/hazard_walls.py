@@ -112,6 +112,9 @@ def _area(desk: Desk, parts: Parts, name: str, steps: tuple[tuple[str, Step, str
     away behind steel. Lining that is cut for something else may be all of it. Holes and pried trim count for nothing
     here."""
     wall, here = parts.walls[name], f"/walls/{name}"
+    for pointer, _, one in steps:
+        if one in (*_WHOLE_FACE, "cut"):
+            desk.need(Input(True, pointer))
     desk.need(Input(parts.model.steps, "/steps"))
     how = {one for _, _, one in steps}
     strips = [
