@@ -22,6 +22,7 @@ from plumbrule.mechanics.lifting import (
 from plumbrule.mechanics.task_table import TaskRow
 from plumbrule.mechanics.worked import Worked
 from plumbrule.plan.steps import Step
+from plumbrule.plan.walls import Wall
 from plumbrule.reading.units import from_si
 
 
@@ -146,6 +147,29 @@ def _goes_up(parts: Parts, step: Step) -> bool:
     return bool(parts.walls_of(step))
 
 
+def _at_the_bends(desk: Desk, wall: Wall, here: str, wanting: list[str]) -> Iterator[float]:
+    """Where floor or ceiling bend between the ends: the highest of one over the lowest of the other, the worse case."""
+    tops = [
+        Input(point.height, f"{here}/ceiling/points/{index}/height")
+        for index, point in enumerate(wall.ceiling.points if wall.ceiling else ())
+    ]
+    drops = [
+        Input(point.drop, f"{here}/floor_drop/points/{index}/drop")
+        for index, point in enumerate(wall.floor_drop.points if wall.floor_drop else ())
+    ]
+    if not tops and not drops:
+        return
+    for end in ("left", "right"):
+        tops.append(Input(getattr(wall.ceiling, end, None), f"{here}/ceiling/{end}"))
+        drops.append(Input(getattr(wall.floor_drop, end, None), f"{here}/floor_drop/{end}"))
+    try:
+        desk.need_all(*tops, *drops)
+    except Missing as missing:
+        wanting.extend(missing.pointers)
+    else:
+        yield max(desk.length(top) for top in tops) + max(desk.length(drop) for drop in drops)
+
+
 def _to_the_top(desk: Desk, parts: Parts, step: Step) -> float:
     """The highest ceiling over the floor under it, of the walls it is done to, mm."""
     found = []
@@ -161,6 +185,7 @@ def _to_the_top(desk: Desk, parts: Parts, step: Step) -> float:
                 wanting.extend(missing.pointers)
             else:
                 found.append(desk.length(top) + desk.length(drop))
+        found.extend(_at_the_bends(desk, wall, here, wanting))
     if wanting:
         raise Missing(wanting)
     return max(found)
