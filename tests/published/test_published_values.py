@@ -16,6 +16,7 @@ from load_calculations import LOAD_CALCULATIONS
 from panels_calculations import PANEL_CALCULATIONS
 from sequence_calculations import SEQUENCE_CALCULATIONS
 from sequence_calculations import chain as sequence_chain
+from takeoff_calculations import TAKEOFF_CALCULATIONS
 
 from plumbrule.mechanics.given import si
 from plumbrule.reading.places import read
@@ -38,6 +39,8 @@ FILES = (
     "panels_joints",
     "panels",
     "hazards",
+    "takeoff",
+    "takeoff_by_hand",
 )
 WORKS = {
     **CALCULATIONS,
@@ -49,6 +52,7 @@ WORKS = {
     **JOINT_CALCULATIONS,
     **PANEL_CALCULATIONS,
     **HAZARD_CALCULATIONS,
+    **TAKEOFF_CALCULATIONS,
 }
 BASES = {"published", "worked by hand", "from memory", "common practice"}
 
