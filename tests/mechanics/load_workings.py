@@ -111,6 +111,7 @@ LOAD_CALLS: dict[str, Callable[[], Any]] = {
         push.push_couple(1112.0, h, leg, gauges, 50.8)
         for h in (3.0, 31.75, 47.6) for leg in ("up", "down") for gauges in ([31.75], [15.0, 35.0])
     ],
+    "push_pulls": lambda: [push.push_pulls(1112.0, h, [15.0, 35.0], 50.8) for h in (3.0, 25.0, 47.6)],
     "bracket_push": lambda: push.bracket_push(1112.0, 38.0, 250.0, [40.0, 210.0], 30_000.0),
     "lumber_stress": lambda: [
         cleat.lumber_stress(TABLES.framing("spruce-pine-fir"), "No. 2", stress)

@@ -84,10 +84,10 @@ STATION_LOAD = RowType(
 
 HOLD_DOWN = RowType(
     "hold_down",
-    "The seat screws that hold a board down, at a back corner or along a back angle, under one load.",
+    "The seat screws that hold a board down, at a back corner, along a back angle or on a bracket, under one load.",
     (
         *_CASE,
-        word("place", ("left corner", "right corner", "along the back"), "which of them"),
+        word("place", ("left corner", "right corner", "along the back", "on a bracket"), "which of them"),
         count("screws", "seat screws that hold there"),
         number("pull", "N", "pull on them, or on the worst one of a row"),
         number("strength", "N", "pull they may take, factors in"),

@@ -14,7 +14,7 @@ from plumbrule.facts.load_three_sides import reactions
 from plumbrule.facts.supports import Support
 from plumbrule.mechanics import bracket, loads
 from plumbrule.mechanics.given import si
-from plumbrule.mechanics.spring_beam import walked
+from plumbrule.mechanics.spring_beam import bend, walked
 from plumbrule.mechanics.worked import NotPossible, Number, OutsideRulebook, Worked
 
 _SAME = 1e-6
@@ -54,10 +54,22 @@ class Brackets:
             if beyond > 0:
                 worst[order[end]] = si(bracket.nearer_bracket(1.0, beyond, run))
         ends = tuple(at for at, held in ((0.0, ground.path.left), (sizes.length, ground.path.right)) if held)
-        if ends:
-            for index, (spread, one) in zip(order, _with_ends(places, ends, sizes.length), strict=True):
+        # Over three brackets or more a stiff board sends more than the lever rule of two to the one beside its end.
+        for held in {(), ends}:
+            for index, (spread, one, _) in zip(order, _with_ends(places, held, sizes.length), strict=True):
                 share[index], worst[index] = max(share[index], spread), max(worst[index], one)
+        if load.kind == "S3":
+            # The second person stands 24 in from the first: what of him comes to the same bracket by the lever rule.
+            widest = max((b - a for a, b in pairwise(places)), default=0.0)
+            point *= 1 + max(0.0, 1 - si(loads.BETWEEN_PEOPLE) / widest)
         return tuple((share[i] * weight / sizes.length, share[i] * line, worst[i] * point) for i in range(len(centres)))
+
+    def lifted(self, desk: Desk, support: Support) -> float:
+        """Which part of one person's weight lifts the board off a bracket, standing past the one beside it."""
+        centres, length = self.centres.take(desk), self._ground.sizes.take(desk).length
+        order = sorted(range(len(centres)), key=lambda index: centres[index])
+        found = _with_ends(tuple(centres[index] for index in order), (), length)
+        return found[order.index(self.on.index(support))][2]
 
     def tipping(self, desk: Desk, support: Support, load: Load) -> tuple[Worked, Worked]:
         """The load on one bracket, N, and its moment about the wall, N·mm."""
@@ -106,14 +118,23 @@ class Brackets:
 
 
 @lru_cache(maxsize=64)
-def _with_ends(places: tuple[float, ...], ends: tuple[float, ...], length: float) -> tuple[tuple[float, float], ...]:
-    """For each bracket its share of an even load of 1 N/mm, N, and of a person at the worst place, where the ends of
-    the board are held up as well. Firm supports: the more they give the less is sent from one to the next."""
-    stations = tuple(sorted((*places, *ends)))
+def _with_ends(
+    places: tuple[float, ...], ends: tuple[float, ...], length: float
+) -> tuple[tuple[float, float, float], ...]:
+    """For each bracket its share of an even load of 1 N/mm, N, and of a person where he presses it most and where he
+    lifts the board off it most, the ends of the board held up as well. Firm supports: the more they give the less is
+    sent from one to the next."""
+    stations = tuple(sorted({*places, *ends}))
     spread = reactions(1.0, stations, length)
-    shortest = min(b - a for a, b in pairwise(stations))
-    firm = [(place, 1e6 / shortest**3) for place in stations]
+    stiff = 1e6 / min(b - a for a, b in pairwise(stations)) ** 3
+    firm = [(place, stiff) for place in stations]
     person = walked(length, firm, 1.0, 0.0, length)
-    return tuple(
-        (spread[i], person[i][1]) for i, place in enumerate(stations) if any(abs(place - at) < _SAME for at in places)
-    )
+    found = []
+    for index, place in enumerate(stations):
+        if not any(abs(place - at) < _SAME for at in places):
+            continue
+        # By the reciprocal theorem: what a person at either end sends here is how this place's own unit load moves it.
+        bent = bend(length, firm, 1.0, [(place, 1.0)])
+        lifts = max(0.0, *(-stiff * bent.drop_at(end) for end in (0.0, length)))
+        found.append((spread[index], person[index][1], lifts))
+    return tuple(found)

@@ -8,6 +8,7 @@ the other end is pulled off its own wall; each is held to the whole push, since 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
+from dataclasses import replace
 
 from plumbrule.catalogue.rows_loads import BOARD_LOAD
 from plumbrule.facts import load_back_alone, load_three_sides
@@ -23,7 +24,7 @@ from plumbrule.facts.wood import stud_width
 from plumbrule.mechanics import factors, push, wall_leg
 from plumbrule.mechanics.beam_loads import add
 from plumbrule.mechanics.given import Given, si
-from plumbrule.mechanics.worked import OutsideRulebook
+from plumbrule.mechanics.worked import OutsideRulebook, Worked
 
 Demands = Callable[[Desk], Sequence[Demand]]
 
@@ -139,7 +140,17 @@ def _with_pull(
     couple = push.push_couple(drawn, _height(desk, ground, support), up, heels, desk.length(support.wall_leg_size))
     couple = couple._replace(steps=(*couple.steps, *under))  # type: ignore[arg-type]
     whole = add("M", "couple on this place, weight and push", (lasting.couple, couple), _STATICS)
-    return Demand(lasting.side, lasting.steel, whole, "not of this kind", lasting.side, drawn=drawn)
+    pulls: tuple[Worked, ...] = ()
+    if up == "up" and len(heels) > 1:
+        # One couple cannot stand for a push that passes between two rows: each row is given its own pull.
+        leg = desk.length(support.wall_leg_size)
+        by_weight = wall_leg.pulls_of_rows(lasting.couple, up, heels, leg)
+        by_push = push.push_pulls(drawn, _height(desk, ground, support), heels, leg)
+        pulls = tuple(
+            add("T", "pull on this row, weight and push", pair, _STATICS)
+            for pair in zip(by_weight, by_push, strict=True)
+        )
+    return Demand(lasting.side, lasting.steel, whole, "not of this kind", lasting.side, pulls, drawn)
 
 
 def _height(desk: Desk, ground: Ground, support: Support) -> float:
@@ -186,5 +197,5 @@ def _along(desk: Desk, ground: Ground, brackets: Brackets | None, support: Suppo
         over = abs(above - min(heels)) if support.wall_leg == "up" else above + max(heels)
         demand = _with_pull(desk, ground, support, index, lasting, drawn.value, (drawn,))
         side = push.side_of_push(force, lasting.side, over, at, index)
-        found.append(Demand(side, lasting.steel, demand.couple, "not of this kind", side, drawn=drawn.value))
+        found.append(replace(demand, side=side, alone=side))
     return tuple(found)

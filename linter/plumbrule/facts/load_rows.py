@@ -70,7 +70,7 @@ def _of_board(plan: Plan, path: Path, rows: Rows, chosen: Chosen) -> Iterator[Ro
         for index in _numbers(ground, support):
             yield StationRow(ground, support, index, load, work).write(lambda desk, load=load: start(desk, load))  # type: ignore[misc]
     yield from push_rows(ground, rows, start)
-    yield from hold_down_rows(ground, rows, loads, start)
+    yield from hold_down_rows(ground, brackets, rows, loads, start)
     yield from leg_rows(ground, brackets, loads, start)
     yield from beam_rows(ground, loads, start)
     yield from cleat_rows(ground, loads, start)

@@ -10,14 +10,16 @@ from plumbrule.catalogue.rows_loads import HOLD_DOWN
 from plumbrule.facts import load_back_alone, load_three_sides
 from plumbrule.facts.board_place import back_edge, screw_spot
 from plumbrule.facts.desk import Desk
+from plumbrule.facts.load_brackets import Brackets
 from plumbrule.facts.load_ground import Ground
 from plumbrule.facts.load_kinds import Load, size
 from plumbrule.facts.load_places import Rows
 from plumbrule.facts.row_field import number_of, numbers_of
+from plumbrule.facts.supports import Support
 from plumbrule.mechanics import board_strip, factors, withdrawal
 from plumbrule.mechanics.back_angle import spread_load
 from plumbrule.mechanics.beam_loads import add
-from plumbrule.mechanics.given import Given, si
+from plumbrule.mechanics.given import Given, number, si, steps
 from plumbrule.mechanics.worked import Number, OutsideRulebook, Worked
 
 # Screws within this of a corner hold it down.
@@ -25,13 +27,18 @@ NEAR = 6 * 25.4
 _CASE = {"S1": "S1", "SP": "S1", "S7": "S1", "S3": "S3", "S5": "S5"}
 
 
-def hold_down_rows(ground: Ground, rows: Rows, loads: Sequence[Load], start: Callable[[Desk, Load], None]) -> list[Row]:
+def hold_down_rows(
+    ground: Ground, brackets: Brackets | None, rows: Rows, loads: Sequence[Load], start: Callable[[Desk, Load], None]
+) -> list[Row]:
     """Each corner of a board on three sides, or the row of screws along a back angle, under each load."""
     path = ground.path
     if path.carried == "three sides":
         places = ["left corner", "right corner"]
     elif path.carried == "back angle alone":
         places = ["along the back"]
+    elif brackets is not None:
+        people = [load for load in loads if load.kind in _CASE]
+        return [_on_bracket(ground, brackets, rows, load, one, start) for load in people for one in brackets.on]
     else:
         return []
     return [_row(ground, rows, load, place, start) for load in loads for place in places]
@@ -48,6 +55,31 @@ def _row(ground: Ground, rows: Rows, load: Load, place: str, start: Callable[[De
     desk.get("screws", lambda: float(len(_holding(desk, ground, rows, place))))
     desk.get("pull", lambda: _pull_alone(desk, ground, load) if alone else _pull_corner(desk, ground, load))
     desk.get("strength", lambda: _strength(desk, ground, load, _holding(desk, ground, rows, place), alone))
+    return desk.row()
+
+
+def _on_bracket(
+    ground: Ground, brackets: Brackets, rows: Rows, load: Load, support: Support, start: Callable[[Desk, Load], None]
+) -> Row:
+    """The screws of one bracket: somebody who stands past the next one lifts the board off it."""
+    label = f"board on {support.label} under {load.case}"
+    desk = Desk(HOLD_DOWN, f"{support.pointer}/seat_holes", support.pointer, label)
+    start(desk, load)
+    screws = [rows[id(one)][0] for one in support.drillings if one.leg == "seat"]
+    desk.set("place", "on a bracket", support.pointer)
+    desk.set("screws", float(len(screws)), f"{support.pointer}/seat_holes")
+
+    def pull() -> Worked:
+        force, part = ground.point(desk, load), brackets.lifted(desk, support)
+        assert force is not None
+        return Worked(
+            "H_b", "pull that holds the board down on the bracket", "u * P",
+            (Number("u", part, ""), number("P", force, "N")), part * si(force), "N",
+            "a board over firm brackets, a person at either end; no relief from weight", steps=steps(force),
+        )  # fmt: skip
+
+    desk.get("pull", pull)
+    desk.get("strength", lambda: _strength(desk, ground, load, screws, False))
     return desk.row()
 
 

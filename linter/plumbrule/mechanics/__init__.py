@@ -37,7 +37,7 @@ The load path, from who sits on the board to the screws:
 load_cases    CASES, COMBINATIONS, NO_CODE_LOAD, standing, combination_words, combination_duration
 loads         board_weight, steel_weight, weight_of, person_load, seat_line_load, seat_area_load, storage_line_load,
               lean_load, below_benchmark, put_on_suddenly, dropped
-push          push_share, push_couple, bracket_push, drawn_off, side_of_push
+push          push_share, push_couple, push_pulls, bracket_push, drawn_off, side_of_push
 beam_loads    PointLoad, LineLoad, add;  continuous: continuous_beam(...) -> ContinuousBeam (firm supports, worked)
 spring_beam   bend, spring_forces, walked: numbers only;  slip: slip_stiffness, joint_slip, pull_stiffness
 board_twist   board_twist(...) -> BoardTwist.drop_of_point, .moment_of_point, .drop_of_spread; require_small_drop

@@ -40,7 +40,7 @@ def push_couple(force: Given, height: Given, wall_leg: WallLeg, gauges: Sequence
     """Couple in N·mm about the edge that bears, from a push of `force` N away from the wall.
 
     It acts `height` mm above the heel: leg up, steel and board; leg down, the board alone. `gauges` of the screw rows
-    from the heel, rising, and the `leg` in mm. Divided by the levers of `wall_leg` it gives the pull on each row, and all
+    from the heel, rising, and the `leg` in mm. Divided by the levers of `wall_leg` it gives the pull on each row, all
     rows together never less than the push itself. Leg up, one row: T = H max(1, (h - 0.15 g)/(0.85 g),
     (b_l - h)/(b_l - g)), about the heel above the screws and about the tip below them. Derived here.
     """
@@ -76,6 +76,32 @@ def push_couple(force: Given, height: Given, wall_leg: WallLeg, gauges: Sequence
         "M_H", words, "H * max(h, a_t, a_1)",
         (given[0], given[1], Number("a_t", about_tip, "mm"), Number("a_1", alone, "mm")),
         push * max(h, about_tip, alone), "N·mm", _LEG, steps=under,
+    )  # fmt: skip
+
+
+def push_pulls(force: Given, height: Given, gauges: Sequence[float], leg: Given) -> tuple[Worked, ...]:
+    """Pull in N on each of several screw rows of a wall leg that stands **up**, from a push away from the wall.
+
+    T_i = H max(1, h z_i/sum z², (b_l - h) e_i/sum e²): about the heel with z_i = 0.85 g_i, about the tip with
+    e_i = 0.75 (b_l - g_i), and where the push passes between the rows no row takes more than all of it. Arguments and
+    errors as `push_couple`.
+    """
+    push, h, b = not_negative("the push", force), not_negative("the height", height), positive("the leg", leg)
+    if len(gauges) < 2 or any(a >= c for a, c in pairwise(gauges)):
+        raise NotPossible("the rows are not in rising order from the heel")
+    if gauges[-1] >= b:
+        raise NotPossible("the screws sit beyond the leg")
+    up, tip = [_UP * g for g in gauges], [_DOWN * (b - g) for g in gauges]
+    square, of_tip = sum(z * z for z in up), sum(e * e for e in tip)
+    return tuple(
+        Worked(
+            f"T_{i}", f"pull on row {i} from the heel by a push off the wall",
+            "H * max(1, h * z / Q_z, (b_l - h) * e / Q_e)",
+            (number("H", force, "N"), number("h", height, "mm"), number("b_l", leg, "mm"), Number("z", z, "mm"),
+             Number("Q_z", square, "mm²"), Number("e", e, "mm"), Number("Q_e", of_tip, "mm²")),
+            push * max(1.0, h * z / square, (b - h) * e / of_tip), "N", _LEG, steps=steps(force, height, leg),
+        )
+        for i, (z, e) in enumerate(zip(up, tip, strict=True), 1)
     )  # fmt: skip
 
 
