@@ -79,6 +79,10 @@ def test_one_quantity(value: float, unit: str, inch: str, metric: str) -> None:
         (50.8 - 31.75, 19.05, "mm", "metric", ("19.1 mm", "19.1 mm")),
         (71.99, 72.0, "h", "inch", ("71.99 h", "72 h")),
         (72.0, 168.0, "h", "inch", ("3 days", "7 days")),
+        # A surface is told in feet, the section of a piece of steel in inches; both numbers in the same.
+        (864 * INCH**2, 720 * INCH**2, "mm²", "inch", ("6 ft²", "5 ft²")),
+        (143 * INCH**2, 720 * INCH**2, "mm²", "inch", ("143 in²", "720 in²")),
+        (5e5, 2e5, "mm²", "metric", ("0.5 m²", "0.2 m²")),
     ],
 )  # fmt: skip
 def test_a_measure_and_its_limit(

@@ -85,7 +85,10 @@ def together(values: Sequence[float], unit: str, system: System) -> tuple[str, .
     """Several SI values that are compared with each other, printed so that they order as they are. A value that is
     not finite is printed as `no number`."""
     finite = [value for value in values if math.isfinite(value)]
-    printed = _time_unit(finite) if UNITS[unit].dimension == TIME else printed_unit(unit, system)
+    dimension = UNITS[unit].dimension
+    printed = _time_unit(finite) if dimension == TIME else printed_unit(unit, system)
+    if dimension == AREA and finite:
+        printed = _area_unit(finite, printed, system)
     # Never wider than the tolerance of a judgement, which is relative to 1 for what is smaller than 1: what is judged
     # unequal must not be printed as equal.
     scale = 1e-6 if printed.startswith("per ") else min(1.0, UNITS[printed].factor)
@@ -223,6 +226,13 @@ def _time_unit(hours: Sequence[float]) -> str:
         if some and all(value >= size and abs(value / size - round(value / size)) < 1e-9 for value in some):
             return unit
     return "min" if some and max(some) < 1 else "h"
+
+
+def _area_unit(areas: Sequence[float], unit: str, system: System) -> str:
+    """Square feet or metres for surfaces, square inches or millimetres for the section of a piece of steel."""
+    large = "m²" if system == "metric" else "ft²"
+    least = 0.1 if system == "metric" else 1.0
+    return large if min(map(abs, areas)) >= least * UNITS[large].factor * (1 - TOLERANCE) else unit
 
 
 def _with_unit(text: str, unit: str) -> str:
