@@ -30,6 +30,10 @@ _PLAIN = {
     "beam_loads",
     "task_table",
     "spring_beam",
+    "slabs",
+    "course",
+    "course_edges",
+    "panel_stock",
 }
 
 

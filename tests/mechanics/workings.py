@@ -9,6 +9,7 @@ from typing import Any
 from board_workings import BOARD_CALLS
 from hazard_workings import HAZARD_CALLS
 from load_workings import LOAD_CALLS
+from panel_workings import PANEL_CALLS
 from room_workings import ROOM_CALLS
 
 from plumbrule.mechanics import (
@@ -215,4 +216,5 @@ CALLS: dict[str, Callable[[], Any]] = {
     **LOAD_CALLS,
     **ROOM_CALLS,
     **HAZARD_CALLS,
+    **PANEL_CALLS,
 }

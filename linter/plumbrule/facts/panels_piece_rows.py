@@ -205,7 +205,7 @@ class _Glue:
 
     def _lines(self, desk: Desk, piece: PiecePlace) -> float:
         desk.true("glued_in_lines")
-        return float(sure_lines(piece.right - piece.left, desk.length(self._width), desk.length(self._spacing)))
+        return sure_lines(piece.right - piece.left, desk.length(self._width), desk.length(self._spacing))
 
     def _stress(self, desk: Desk, piece: PiecePlace) -> Worked:
         mass, area = desk.number("mass"), desk.number("glued_area")

@@ -13,13 +13,13 @@ Covers = Literal["whole back", "strips", "beads", "dabs"]
 _TIE = 1e-9
 
 
-def sure_lines(length: float, width: float, spacing: float) -> int:
+def sure_lines(length: float, width: float, spacing: float) -> float:
     """How many strips, beads or dabs `width` mm wide and `spacing` mm from centre to centre are sure to lie whole on a
     piece of this length, wherever on the panel it is cut. At least nothing; raises NotPossible for a size not above
     zero."""
     if not (length > 0 and width > 0 and spacing > 0):
         raise NotPossible("a length, width or spacing of adhesive is not above zero")
-    return max(0, math.floor((length - width) / spacing + _TIE))
+    return max(0.0, float(math.floor((length - width) / spacing + _TIE)))
 
 
 def glued_area(area: float, length: float, covers: Covers, width: float = 0.0, spacing: float = 0.0) -> float:
@@ -30,7 +30,7 @@ def glued_area(area: float, length: float, covers: Covers, width: float = 0.0, s
     lines = sure_lines(length, width, spacing)
     tall = area / length
     if covers == "dabs":
-        return lines * max(1, sure_lines(tall, width, spacing)) * width * width if tall >= width else 0.0
+        return lines * max(1.0, sure_lines(tall, width, spacing)) * width * width if tall >= width else 0.0
     return lines * width * tall
 
 
