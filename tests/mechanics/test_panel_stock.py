@@ -83,6 +83,13 @@ def test_the_bound_counts_long_pieces_one_by_one():
     assert fewest([], 48.0, 0.0) == 0
 
 
+def test_the_bound_sees_that_no_three_pieces_over_a_third_share_a_panel():
+    # 1200 mm: 1040 and 1176.5 stand alone, 448 and 428 go two by two: 10 + 14 + 18 / 2
+    lengths = [1040.0] * 10 + [1176.5] * 14 + [448.0] * 10 + [428.0] * 8
+    found = cut_from_panels(pieces_of(lengths), 1200.0, 3.175)
+    assert (found.needed, found.least) == (33, 33)
+
+
 def test_what_cannot_be_cut_is_refused():
     for pieces, length, kerf in (([49.0], 48.0, 0.0), ([0.0], 48.0, 0.0), ([1.0], 0.0, 0.0), ([1.0], 48.0, -1.0)):
         with pytest.raises(NotPossible):

@@ -42,7 +42,8 @@ def cut_from_panels(pieces: Sequence[Piece], length: float, kerf: float) -> Cutt
     A piece is cut from what is left of another panel only where it fits with the cut between them and the end that it
     must keep is still there. Best fit is not always the least; where `needed` is `least`, it is. Raises NotPossible for
     a piece longer than a panel. Source of the bound: Martello and Toth, Knapsack Problems (1990), bound L2 for bin
-    packing, which leaves the ends out and so can only be too low.
+    packing, and one of pieces over a third; both leave the
+    ends out and so can only be too low.
     """
     if not length > 0 or kerf < 0:
         raise NotPossible("a panel has a length, and a cut takes nothing or something")
@@ -87,7 +88,17 @@ def fewest(lengths: Sequence[float], length: float, kerf: float) -> int:
         short = sums[count] - sums[halves]
         over = short - ((halves - alone) * full - (sums[halves] - sums[alone]))
         best = max(best, halves + max(0, math.ceil(over / full - 1e-9)))
-    return best
+    return max(best, _by_thirds(sizes, halves, full))
+
+
+def _by_thirds(sizes: Sequence[float], halves: int, full: float) -> int:
+    """The bound that pieces over a third give: no three of them go into one panel, and beside one over half there is
+    room for one of them at most. `sizes` are sorted, longest first; the first `halves` are over half a panel."""
+    thirds = [size for size in sizes[halves:] if size > full / 3 + TIE]
+    if not thirds:
+        return halves
+    beside = sum(1 for size in sizes[:halves] if size + thirds[-1] <= full + TIE)
+    return halves + math.ceil(max(0, len(thirds) - beside) / 2)
 
 
 def _numbered(cut_of: Sequence[Sequence[int]], count: int) -> tuple[int, ...]:
