@@ -149,8 +149,10 @@ def test_room_beside_an_inside_corner_and_none_asked_for_at_an_open_end():
     assert unsaid.values["driver_room"] == pytest.approx(inch(41))
     assert "/walls/long/ends/left" in unsaid.assumed
     assert screw_of(ALCOVE, BACK_STUD).values["socket_room"] == pytest.approx(inch(1.125 - 0.25))
-    # Under the seat: 2 in from the heel, the leg hangs 1/4 in down, the lining below it stands 1/2 in proud.
-    assert screw_of(ALCOVE, "S1 of seat-back").values["driver_room"] == pytest.approx(inch(1.5))
+    # Under the seat: 2 in from the heel, the leg hangs 1/4 in down, the lining below it stands 1/2 in proud, and 3/8 of
+    # panel on 1/16 of tape are up on it when the board is screwed down.
+    assert screw_of(ALCOVE, "S1 of seat-back").values["driver_room"] == pytest.approx(inch(2 - 0.5 - 0.4375))
+    assert screw_of(ALCOVE, "S1 of seat-left").values["driver_room"] == pytest.approx(inch(1.5))
 
 
 # Strengths, against printed values.

@@ -4,9 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from plumbrule.facts.board_place import finish
+from plumbrule.facts.corner import corner_at
 from plumbrule.facts.desk import Desk, Input
 from plumbrule.facts.fastening import Fastening
+from plumbrule.facts.panels_first import panels_up_first
 from plumbrule.facts.screw_lengths import lining_thickness
+from plumbrule.facts.supports import Support
 from plumbrule.plan.plan_file import Plan
 from plumbrule.plan.walls import Wall
 
@@ -25,7 +29,7 @@ def work_driver(desk: Desk, fastening: Fastening, plan: Plan) -> None:
             desk.get("socket_room", lambda: _from_other_leg(desk, fastening))
         return
     desk.set("beside_a_wall", True, fastening.support.pointer)
-    desk.get("driver_room", lambda: _along_wall(desk, fastening))
+    desk.get("driver_room", lambda: _along_wall(desk, fastening, plan))
 
 
 def _beside_walls(desk: Desk, fastening: Fastening, plan: Plan) -> None:
@@ -42,7 +46,8 @@ def _beside_walls(desk: Desk, fastening: Fastening, plan: Plan) -> None:
             desk.need(Input(end, pointer, assumed))
             wall = fastening.support.wall
             width = Input(wall.width if wall else None, f"/walls/{fastening.support.wall_name}/width")
-            rooms.append(here if end == "left" else desk.length(width) - here)
+            bare = here if end == "left" else desk.length(width) - here
+            rooms.append(bare - _panels_beside(desk, plan, fastening.support, end))
         return min(rooms)
 
     desk.get("driver_room", room)
@@ -69,12 +74,26 @@ def _from_other_leg(desk: Desk, fastening: Fastening) -> float:
     return desk.length(fastening.drilling.y) - desk.length(thickness)
 
 
-def _along_wall(desk: Desk, fastening: Fastening) -> float:
-    """From a seat screw's axis to the nearer of the hanging wall leg and the face of the lining below the steel."""
+def _along_wall(desk: Desk, fastening: Fastening, plan: Plan) -> float:
+    """From a seat screw's axis to the nearer of the hanging wall leg and the finished face of the wall below the
+    steel: the board is screwed down when the panels are up."""
     support = fastening.support
     desk.need_all(fastening.drilling.y)
     from_heel = desk.length(fastening.drilling.y)
     leg = desk.length(support.thickness) if support.wall_leg == "down" else 0.0
     behind = desk.word(support.lining_behind)
     proud = lining_thickness(desk, support) if behind == "cut away" else 0.0
-    return from_heel - max(leg, proud)
+    return from_heel - max(leg, proud + finish(desk, plan, support.wall_name))
+
+
+def _panels_beside(desk: Desk, plan: Plan, support: Support, end: str) -> float:
+    """What panels take of the room beside a wall screw, mm: those of the wall round the corner, unless the steps put
+    the support up before them."""
+    met = corner_at(plan, support.wall_name, "left" if end == "left" else "right")
+    if (
+        met is None
+        or met.beyond is None
+        or not any(met.beyond in field.walls for field in (plan.model.panels or {}).values())
+    ):
+        return 0.0
+    return finish(desk, plan, met.beyond) if panels_up_first(plan, support, met.beyond) else 0.0

@@ -11,6 +11,7 @@ from plumbrule.facts.corner import ENDS, End, Met, corner_at
 from plumbrule.facts.desk import Desk, Input, Missing
 from plumbrule.facts.on_wall import fields_on
 from plumbrule.facts.order import order
+from plumbrule.facts.panels_first import panels_up_first
 from plumbrule.facts.supports import Support
 from plumbrule.mechanics.room import gap_change
 from plumbrule.mechanics.worked import Worked
@@ -81,8 +82,7 @@ def _steel_end(plan: Plan, support: Support, end: End, beyond: str) -> Row:
         laying = steps.doing("lay panels", beyond)
         for step in (*fixing, *laying):
             desk.need(Input(True, steps.pointer(step)))
-        # Where nothing says that it is fixed first, the panels may be up already.
-        return not laying or not fixing or not any(all(steps.before(fix, lay) for lay in laying) for fix in fixing)
+        return panels_up_first(plan, support, beyond)
 
     desk.get("clear", clear)
     desk.get("panels_first", panels_first)
