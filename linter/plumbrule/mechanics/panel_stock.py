@@ -41,9 +41,8 @@ def cut_from_panels(pieces: Sequence[Piece], length: float, kerf: float) -> Cutt
 
     A piece is cut from what is left of another panel only where it fits with the cut between them and the end that it
     must keep is still there. Best fit is not always the least; where `needed` is `least`, it is. Raises NotPossible for
-    a piece longer than a panel. Source of the bound: Martello and Toth, Knapsack Problems (1990), bound L2 for bin
-    packing, and one of pieces over a third; both leave the
-    ends out and so can only be too low.
+    a piece longer than a panel. Source: the bound L2 for bin packing, as textbooks on knapsack problems give it, and
+    one of pieces over a third; both leave the ends out, and so can only be too low.
     """
     if not length > 0 or kerf < 0:
         raise NotPossible("a panel has a length, and a cut takes nothing or something")
