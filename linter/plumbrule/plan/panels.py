@@ -74,7 +74,7 @@ class Courses(Part):
     from_: words.LaidFrom = Field("left", alias="from")
     """where laying begins"""
     starters: Named[Listed[Size]] | None = None
-    """for each wall the first piece of each course, bottom up, repeated; from the centre, its reach to the right of it"""
+    """for each wall the first piece of each course, bottom up, repeated; from the centre, its reach to the right"""
     stagger: words.Stagger | None = None
     """shift from course to course as a fraction of a panel"""
 
