@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from math import inf
 
 from plumbrule.catalogue.rows_electrical import BOX
 from plumbrule.facts.board_place import finish, front_edge
-from plumbrule.facts.desk import Desk, Input, Once
+from plumbrule.facts.desk import Desk, Input, Missing, Once
 from plumbrule.facts.electrical_area import box_area
 from plumbrule.facts.fastening import Fastening, fastenings
 from plumbrule.facts.on_wall import Area, Stood, apart, boards_at, least, nearest_part, on_it, plates_at
@@ -42,6 +42,18 @@ def work_near(desk: Desk, plan: Plan, carried: Sequence[Support], wall_name: str
         x, y = desk.length(Input(box.centre, f"{here}/centre")), desk.length(Input(box.up, f"{here}/up"))
         return Area(x - width / 2, x + width / 2, y - height / 2, y + height / 2)
 
+    def nearest(of: Callable[[], Area]) -> float:
+        """Everything that is wanting is asked for together."""
+        wanting: list[str] = []
+        for work in (of, lambda: plates.take(desk), lambda: boards.take(desk)):
+            try:
+                work()
+            except Missing as missing:
+                wanting.extend(missing.pointers)
+        if wanting:
+            raise Missing(wanting)
+        return nearest_part(plates.take(desk), boards.take(desk), of())
+
     def stood(beside: Area) -> list[Stood]:
         """The boards that stand out straight above or below."""
         return [one for one in boards.take(desk) if min(one.area.x1, beside.x1) > max(one.area.x0, beside.x0)]
@@ -58,8 +70,8 @@ def work_near(desk: Desk, plan: Plan, carried: Sequence[Support], wall_name: str
     def reach(over: list[Stood]) -> float:
         return max(front_edge(desk, one.placed) - finish(desk, plan, wall_name) for one in over)
 
-    desk.get("clear_of_parts", lambda: nearest_part(plates.take(desk), boards.take(desk), area()))
-    desk.get("plate_clear_of_parts", lambda: nearest_part(plates.take(desk), boards.take(desk), plate()))
+    desk.get("clear_of_parts", lambda: nearest(area))
+    desk.get("plate_clear_of_parts", lambda: nearest(plate))
     desk.get("over_a_board", lambda: bool(under_it()))
     if not (desk.known("over_a_board") and not desk.true("over_a_board")):
         desk.get("reach_over", lambda: reach(under_it()))
