@@ -7,14 +7,14 @@ from collections.abc import Sequence
 from plumbrule.catalogue.fact import Row
 from plumbrule.catalogue.rows_panels import CUT_OUT
 from plumbrule.facts.desk import Desk, Input, Missing
-from plumbrule.facts.layout import WallLayout
+from plumbrule.facts.layout import PiecePlace, WallLayout
 from plumbrule.facts.order import order
 from plumbrule.facts.panels_cuts import Cut
 from plumbrule.facts.panels_wall_rows import pointer_of, unlaid
 from plumbrule.facts.supports import Support
 from plumbrule.mechanics.course import Run
 from plumbrule.mechanics.course_edges import strips
-from plumbrule.mechanics.slabs import TIE
+from plumbrule.mechanics.slabs import TIE, Rect, Slab
 from plumbrule.plan.panels import PanelField
 from plumbrule.plan.plan_file import Plan
 
@@ -32,7 +32,35 @@ def cut_rows(plan: Plan, part: PanelField, layout: WallLayout, carried: Sequence
                 found.append(_unlaid_steel(plan, part, layout, support))
         return found
     run, cuts = layout.ground.run, layout.ground.cuts
-    return [_cut_row(plan, part, layout, cut) for cut in cuts if not (cut.beyond and _within_another(cut, cuts, run))]
+    beside = _Beside(layout)
+    return [
+        _cut_row(plan, part, layout, cut, beside)
+        for cut in cuts
+        if not (cut.beyond and _within_another(cut, cuts, run))
+    ]
+
+
+class _Beside:
+    """Finds the pieces that a cut-out touches, course by course."""
+
+    def __init__(self, layout: WallLayout) -> None:
+        self._courses: dict[int, list[PiecePlace]] = {}
+        for piece in layout.pieces:
+            self._courses.setdefault(piece.course, []).append(piece)
+        laying = layout.laying
+        assert laying is not None
+        self._line, self._pitch = laying.level_line, laying.height + laying.joint
+
+    def __call__(self, rect: Rect) -> list[Sequence[Slab]]:
+        """The shapes of the pieces that lie within a millimetre of the cut-out."""
+        lowest, highest = ((y - self._line) // self._pitch + 2 for y in (rect.y0 - 1, rect.y1 + 1))
+        lowest, highest = max(lowest, 1.0), min(highest, float(len(self._courses) and max(self._courses)))
+        return [
+            piece.slabs
+            for course in range(int(lowest), int(highest) + 1)
+            for piece in self._courses.get(course, ())
+            if piece.left < rect.x1 + 1 and rect.x0 - 1 < piece.right
+        ]
 
 
 def _within_another(cut: Cut, cuts: Sequence[Cut], run: Run) -> bool:
@@ -55,7 +83,7 @@ def _unlaid_steel(plan: Plan, part: PanelField, layout: WallLayout, support: Sup
     return desk.row()
 
 
-def _cut_row(plan: Plan, part: PanelField, layout: WallLayout, cut: Cut) -> Row:
+def _cut_row(plan: Plan, part: PanelField, layout: WallLayout, cut: Cut, touched: _Beside) -> Row:
     desk = Desk(CUT_OUT, cut.pointer, cut.pointer, f"cut-out at {cut.label}")
     at = layout.pointer
     where = {"opening": "bottom", "box": "up", "steel": "bears_at"}[cut.kind]
@@ -65,10 +93,7 @@ def _cut_row(plan: Plan, part: PanelField, layout: WallLayout, cut: Cut) -> Row:
     up, along = (line, f"{cut.pointer}/{where}", how_wide), (firsts, f"{cut.pointer}/{across}", how_wide)
     desk.set("kind", cut.kind, cut.pointer)
     desk.set("clearance", cut.clearance, how_wide)
-    left = strips(
-        [piece.slabs for piece in layout.pieces if piece.left < cut.rect.x1 + 1 and cut.rect.x0 - 1 < piece.right],
-        cut.rect,
-    )
+    left = strips(touched(cut.rect), cut.rect)
     upright = [one for one in (left.above, left.below) if one is not None]
     beside = [one for one in (left.left, left.right) if one is not None]
     desk.set("in_panels", bool(upright or beside), *up)

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from plumbrule.catalogue.fact import Row
 from plumbrule.catalogue.rows_panels import COURSE, PIECE
 from plumbrule.facts.desk import Desk, Input
 from plumbrule.facts.layout import CoursePlace, PiecePlace, WallLayout
+from plumbrule.facts.panels_cuts import Cut
 from plumbrule.facts.panels_wall_rows import pointer_of, unlaid
 from plumbrule.mechanics.bonding import bond_shear
 from plumbrule.mechanics.course import Run, stagger
@@ -60,7 +63,13 @@ def piece_rows(part: PanelField, layout: WallLayout) -> list[Row]:
     panel, line = f"{layout.pointer}/panel/length", f"{layout.pointer}/courses/level_line"
     wide = f"/walls/{layout.wall_name}/width"
     found: list[Row] = []
+    course, near = 0, cuts
     for piece in layout.pieces:
+        if piece.course != course:
+            course = piece.course
+            top = layout.laying.level_line + (course - 1) * (layout.laying.height + layout.laying.joint)
+            low = top - layout.laying.height
+            near = tuple(cut for cut in cuts if cut.rect.y0 <= top + TIE and low - TIE <= cut.rect.y1)
         label = f"course {piece.course} piece {piece.index} on {layout.wall_name}"
         desk = Desk(PIECE, pointer, pointer, label)
         first = first_piece_pointer(part, layout, piece.course)
@@ -73,7 +82,7 @@ def piece_rows(part: PanelField, layout: WallLayout) -> list[Row]:
         desk.set("whole", piece.whole, *along)
         desk.set("from_offcut", piece.from_offcut, *along)
         desk.set("panel", float(piece.panel_number), *along)
-        desk.set("notched", len(piece.slabs) > 1 or _is_cut(piece, layout), *along)
+        desk.set("notched", len(piece.slabs) > 1 or _is_cut(piece, near), *along)
         at_end = _ends_by_choice(layout, piece, spaces)
         desk.set("end_piece", at_end, *along)
         if at_end:
@@ -144,14 +153,13 @@ def _ends_by_choice(layout: WallLayout, piece: PiecePlace, spaces: list[float]) 
     return left != right and not piece.whole
 
 
-def _is_cut(piece: PiecePlace, layout: WallLayout) -> bool:
+def _is_cut(piece: PiecePlace, cuts: Sequence[Cut]) -> bool:
     slab = piece.slabs[0]
     low, high = max(slab.low0, slab.low1), min(slab.high0, slab.high1)
-    assert layout.ground is not None
     return any(
         cut.rect.x0 < piece.right - TIE and piece.left + TIE < cut.rect.x1
         and (abs(cut.rect.y0 - high) <= TIE or abs(cut.rect.y1 - low) <= TIE)
-        for cut in layout.ground.cuts
+        for cut in cuts
     )  # fmt: skip
 
 

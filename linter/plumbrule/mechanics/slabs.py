@@ -65,7 +65,14 @@ def outline(rect: Rect, floor: Line, ceiling: Line, cuts: Iterable[Rect] = ()) -
     if not near and not floor and not ceiling:
         return (Slab(x0, x1, y0, y0, y1, y1),)
     found: list[Slab] = []
+    waiting = sorted(near, reverse=True)
+    open_cuts: list[Rect] = []
     for left, right in pairwise(_plumb_lines(rect, floor, ceiling, near)):
+        # Cuts come in from the left and go out at the right, so that a slab is not held against all of them.
+        open_cuts = [cut for cut in open_cuts if right <= cut.x1 + TIE]
+        while waiting and waiting[-1].x0 <= left + TIE:
+            if right <= (cut := waiting.pop()).x1 + TIE:
+                open_cuts.append(cut)
         low0 = low1 = y0
         high0 = high1 = y1
         if floor:
@@ -81,9 +88,8 @@ def outline(rect: Rect, floor: Line, ceiling: Line, cuts: Iterable[Rect] = ()) -
         # Where floor and ceiling cross, a rounding may turn the end of the slab upside down.
         high0, high1 = max(low0, high0), max(low1, high1)
         spans = [(low0, low1, high0, high1)]
-        for cut in near:
-            if cut.x0 <= left + TIE and right <= cut.x1 + TIE:
-                spans = [part for span in spans for part in _without(span, cut)]
+        for cut in open_cuts:
+            spans = [part for span in spans for part in _without(span, cut)]
         spans.sort()
         found.extend(Slab(left, right, *span) for span in spans)
     return tuple(found)

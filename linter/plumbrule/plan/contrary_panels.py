@@ -16,6 +16,7 @@ SLACK = 1e-6
 # Two tape readings of one edge may differ by this much.
 TAPE = INCH / 16
 MOST_PIECES = 5000
+MOST_OPENINGS = 100
 
 
 class _Place(NamedTuple):
@@ -72,6 +73,10 @@ class Panels:
                                "List the points from left to right, each once.")  # fmt: skip
 
     def _openings(self, wall: Wall, at: str) -> None:
+        if len(wall.openings or {}) > MOST_OPENINGS:
+            self._complain(f"{at}/openings", f"{len(wall.openings or {}):,} openings in one wall are a slip.",
+                           "List the openings that are there.", key=True)  # fmt: skip
+            return
         known = sorted(_Place(one.left, one.left + one.width, one.bottom, one.top, name)
                        for name, one in (wall.openings or {}).items()
                        if one.left is not None and one.width is not None and one.bottom is not None
