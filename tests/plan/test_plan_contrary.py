@@ -83,3 +83,12 @@ def test_a_thousand_studs_are_a_slip() -> None:
     many = ", ".join(f"{n} mm" for n in range(1001))
     text = changed("alcove-seat", ("2-1/4 in, 14-3/4 in, 30-3/4 in, 46-3/4 in, 57-3/4 in", many))
     assert "1,001 studs in one wall are a slip." in [fault.found for fault in faults_of(text)]
+
+
+def test_more_openings_than_a_wall_can_have_are_refused_in_good_time() -> None:
+    window = "left: 1 in, width: 2 in, bottom: 40 in, top: 50 in"
+    openings = ", ".join(f"o{n}: {{{window}}}" for n in range(3000))
+    start = time.process_time()
+    faults = faults_of(f"plan: 1\ntitle: Many\nwalls: {{w: {{width: 10 ft, openings: {{{openings}}}}}}}\n")
+    assert [fault.found for fault in faults] == ["3,000 openings in one wall are a slip."]
+    assert time.process_time() - start < 4
