@@ -140,7 +140,7 @@ def test_the_draft_breaks_and_the_second_drawing_holds_a_person():
 
 
 def test_where_the_heel_would_crush_its_stud_no_pull_is_given():
-    """The hand sums let the whole bent length of leg bear. On a stud only its 1-1/2 in do, and under a full seat the two
+    """The hand sums let the whole bent length of leg bear. On a stud only 1-1/2 in do, and under a full seat the two
     rows pull 336 lbf over 2 x 0.15 x 1.625 x 425 psi x 1-1/2 = 311: outside, where the hand sums say 0.83."""
     row = next(row for row in rows("again")["station_load"] if row.label == f"{BACK} under {FULL}")
     assert "crushed edge" in row.outside["both_use"]
