@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+import inspect
 import time
-from dataclasses import replace
 
 import pytest
 from hypothesis import given
@@ -29,6 +29,11 @@ from plumbrule.mechanics.worked import NotPossible
 
 INCH = 25.4
 WIDTH = 4000.0
+
+
+def replace(one, **new):
+    """A run or a way of laying with some of it changed."""
+    return type(one)(**{name: new.get(name, getattr(one, name)) for name in inspect.signature(type(one)).parameters})
 
 
 def sixteenths(low: float, high: float):
@@ -115,9 +120,9 @@ def test_a_mirrored_wall_gives_the_mirrored_layout(run, laying):
         firsts = tuple((laying.length - first) % pitch or pitch for first in laying.firsts)
         if any(not 0 < first <= laying.length for first in firsts):
             return
-        turned = replace(laying, firsts=firsts)
+        turned = laying._replace(firsts=firsts)
     else:
-        turned = replace(laying, begin="right" if laying.begin == "left" else "left")
+        turned = laying._replace(begin="right" if laying.begin == "left" else "left")
     mine = sorted((p.course, round(p.left, 4), round(p.right, 4), round(p.area, 2)) for p in lay(run, laying))
     theirs = sorted(
         (p.course, round(WIDTH - p.right, 4), round(WIDTH - p.left, 4), round(p.area, 2)) for p in lay(mirrored, turned)
@@ -129,7 +134,7 @@ def test_a_mirrored_wall_gives_the_mirrored_layout(run, laying):
 @given(runs(), layings(), st.integers(2, 4))
 def test_a_finer_panel_never_leaves_a_hole(run, laying, parts):
     length = laying.length / parts
-    fine = replace(laying, length=length, firsts=tuple(first % length or length for first in laying.firsts))
+    fine = laying._replace(length=length, firsts=tuple(first % length or length for first in laying.firsts))
     target = area(whole(run))
     joint = cover(run, fine, slabs_of(lay(run, fine)), WIDTH, run.floor, run.ceiling)
     assert joint.pieces + joint.joints == pytest.approx(target, abs=1e-3)
@@ -143,7 +148,7 @@ def test_a_wider_gap_never_covers_more(run, laying, more):
 
 @given(runs(), layings(), sixteenths(50, 300))
 def test_a_line_too_high_leaves_a_wedge_of_the_right_size(run, laying, up):
-    high = replace(laying, level_line=laying.height + up)
+    high = laying._replace(level_line=laying.height + up)
     pieces = slabs_of(lay(run, high))
     left = cover(run, high, pieces, WIDTH, run.floor, run.ceiling).uncovered
     rect = Rect(run.left, -1e5, run.right, high.level_line - high.height)
@@ -162,33 +167,33 @@ def test_stagger_fractions_give_the_first_pieces_of_the_format():
     assert firsts_of_stagger(48, 1 / 2) == pytest.approx((48, 24))
     assert firsts_of_stagger(48, 1 / 3) == pytest.approx((48, 32, 16))
     assert firsts_of_stagger(48, 1 / 4) == pytest.approx((48, 36, 24, 12))
-    run = replace(FLAT, right=169.5 * INCH)
+    run = FLAT._replace(right=169.5 * INCH)
     laying = Laying(48 * INCH, 8 * INCH, 7 * INCH, firsts_of_stagger(48 * INCH, 1 / 2))
     assert (slots(run, laying, 2)[-1][1] - slots(run, laying, 2)[-1][0]) / INCH == pytest.approx(1.5)
-    thirds = replace(laying, firsts=firsts_of_stagger(48 * INCH, 1 / 3))
+    thirds = laying._replace(firsts=firsts_of_stagger(48 * INCH, 1 / 3))
     assert (slots(run, thirds, 3)[-1][1] - slots(run, thirds, 3)[-1][0]) / INCH == pytest.approx(9.5)
-    short = replace(FLAT, right=59.5 * INCH)
+    short = FLAT._replace(right=59.5 * INCH)
     assert (slots(short, thirds, 1)[-1][1] - slots(short, thirds, 1)[-1][0]) / INCH == pytest.approx(11.5)
 
 
 def test_from_the_centre_both_ends_are_alike():
-    run = replace(FLAT, right=100.0)
+    run = FLAT._replace(right=100.0)
     assert slots(run, Laying(40, 10, 9, (20.0,), "centre"), 1) == ((0, 30), (30, 70), (70, 100))
     assert slots(run, Laying(40, 10, 9, (40.0,), "centre"), 1) == ((0, 10), (10, 50), (50, 90), (90, 100))
 
 
 def test_from_the_right_the_first_piece_is_at_the_right():
-    run = replace(FLAT, right=100.0)
+    run = FLAT._replace(right=100.0)
     assert slots(run, Laying(40, 10, 9, (15.0,), "right"), 1) == ((0, 5), (5, 45), (45, 85), (85, 100))
 
 
 def test_a_first_piece_longer_than_the_wall_is_cut_to_it():
-    run = replace(FLAT, right=29.0)
+    run = FLAT._replace(right=29.0)
     assert slots(run, Laying(48, 7, 6, (48.0,)), 1) == ((0.0, 29.0),)
 
 
 def test_joints_are_where_two_panels_meet_and_not_at_an_opening():
-    run = replace(FLAT, right=1000.0, cuts=(Rect(350, -10, 650, 3000),))
+    run = FLAT._replace(right=1000.0, cuts=(Rect(350, -10, 650, 3000),))
     pieces = lay(run, Laying(500, 300, 290, (500.0, 200.0)))
     found = joints(pieces)
     assert found[1] == () and found[2] == pytest.approx((200.0, 700.0))
@@ -197,7 +202,7 @@ def test_joints_are_where_two_panels_meet_and_not_at_an_opening():
 
 
 def test_a_first_course_that_is_not_scribed_keeps_a_level_edge():
-    run = replace(FLAT, floor=((0.0, 0.0), (1500.0, 8.0), (3000.0, -20.0)))
+    run = FLAT._replace(floor=((0.0, 0.0), (1500.0, 8.0), (3000.0, -20.0)))
     laying = Laying(1000, 200, 190, (1000.0,), bottom=level_bottom(run))
     first = [piece for piece in lay(run, laying) if piece.course == 1]
     assert {slab.low0 for piece in first for slab in piece.slabs} == {8.0}
@@ -205,7 +210,7 @@ def test_a_first_course_that_is_not_scribed_keeps_a_level_edge():
 
 
 def test_edges_of_a_plain_wall_with_a_window():
-    run = replace(FLAT, cuts=(Rect(1000, 900, 1800, 2000),))
+    run = FLAT._replace(cuts=(Rect(1000, 900, 1800, 2000),))
     found = edges(run, run.cuts, "inside corner", "outside corner")
     assert found == pytest.approx(
         {"ceiling": 3000, "floor": 3000, "opening": 2 * (800 + 1100), "inside corner": 2400, "outside corner": 2400}
@@ -213,14 +218,14 @@ def test_edges_of_a_plain_wall_with_a_window():
 
 
 def test_the_edge_of_a_door_ends_at_the_floor():
-    run = replace(FLAT, floor=((0.0, -10.0), (3000.0, -10.0)), cuts=(Rect(1000, -1e5, 1800, 2000),))
+    run = FLAT._replace(floor=((0.0, -10.0), (3000.0, -10.0)), cuts=(Rect(1000, -1e5, 1800, 2000),))
     found = edges(run, run.cuts, "inside corner", "inside corner")
     assert found["opening"] == pytest.approx(800 + 2 * 2010)
     assert found["floor"] == pytest.approx(2200)
 
 
 def test_strips_beside_a_cut_out():
-    run = replace(FLAT, right=1000.0, cuts=(Rect(420, 230, 480, 330),))
+    run = FLAT._replace(right=1000.0, cuts=(Rect(420, 230, 480, 330),))
     pieces = [piece.slabs for piece in lay(run, Laying(500, 200, 190, (500.0,)))]
     found = strips(pieces, run.cuts[0])
     # courses at 190 and 390, joint at 500
@@ -245,13 +250,13 @@ def test_what_cannot_be_laid_is_refused_in_good_time(laying):
 
 def test_a_wall_without_room_is_refused():
     with pytest.raises(NotPossible):
-        lay(replace(FLAT, left=3000.0), Laying(500, 200, 190, (100.0,)))
+        lay(FLAT._replace(left=3000.0), Laying(500, 200, 190, (100.0,)))
     for share in (0, 1, -0.5):
         with pytest.raises(NotPossible):
             firsts_of_stagger(48, share)
 
 
 def test_the_oracle_would_notice_a_wrong_piece():
-    run = replace(FLAT, cuts=(Rect(100, 100, 200, 150),))
+    run = FLAT._replace(cuts=(Rect(100, 100, 200, 150),))
     (first, *_) = lay(run, Laying(500, 200, 190, (500.0,)))
     assert unary_union([polygon(slab) for slab in first.slabs]).symmetric_difference(box(0, 0, 500, 190)).area > 1

@@ -82,8 +82,13 @@ def cover(run: Run, laying: Laying, pieces: Iterable[Slab], width: float, floor:
         for band in bands(run, laying):
             joints += area(outline(Rect(run.left, band.top, run.right, band.top + laying.joint), run.floor, run.ceiling,
                                    run.cuts))  # fmt: skip
-            for _, right in slots(run, laying, band.number)[:-1]:
-                across = Rect(right, band.bottom, min(right + laying.joint, run.right), band.top)
+            # A strip at an end that is no wider than a joint is the joint of a panel that does not show.
+            places = slots(run, laying, band.number)
+            for left, right in (
+                (places[0][0] - laying.joint, places[0][0]),
+                *((x, x + laying.joint) for _, x in places),
+            ):
+                across = Rect(max(left, run.left), band.bottom, min(right, run.right), band.top)
                 joints += area(outline(across, run.floor, run.ceiling, run.cuts))
     covered = area(pieces)
     return Cover(wall, covered, wall - room, room - target, joints, target - covered - joints)
