@@ -42,6 +42,7 @@ BOARD_LOAD = RowType(
         number("front", "mm", "from the heel of the steel at the wall to the front edge"),
         number("toe", "mm", "from that heel to where a tipping board bears"),
         number("beyond_toe", "mm", "how far the middle of all loads lies beyond that toe; below zero, inside it"),
+        truth("every_part_holds", "on a back angle alone, each part is shown to hold a person and one who drops"),
         number("bending_stress", "MPa", "bending along the grain"),
         number("bending_strength", "MPa", "bending stress the board may carry under this load"),
         number("shear_stress", "MPa", "shear along the grain"),

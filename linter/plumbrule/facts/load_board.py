@@ -3,13 +3,14 @@ that is not covered has its rows too: they say why, and give no number."""
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from itertools import pairwise
 
 from plumbrule.catalogue.fact import Row
 from plumbrule.catalogue.rows_loads import BOARD_LOAD
 from plumbrule.facts import load_back_alone, load_three_sides
 from plumbrule.facts.desk import Desk, Input, Missing
+from plumbrule.facts.load_all_uses import every_part_holds
 from plumbrule.facts.load_brackets import Brackets
 from plumbrule.facts.load_ground import Ground
 from plumbrule.facts.load_kinds import Load, size
@@ -28,10 +29,10 @@ _ENDS_OF_CASE = {"S1": "S1", "SP": "S1", "S7": "S1", "S3": "S3", "S5": "S5"}
 
 
 class BoardRow:
-    """Writes the row of one board under one load."""
+    """Writes the row of one board under one load; `others` are the rows of everything under it."""
 
-    def __init__(self, ground: Ground, brackets: Brackets | None, load: Load) -> None:
-        self._ground, self._brackets, self._load = ground, brackets, load
+    def __init__(self, ground: Ground, brackets: Brackets | None, load: Load, others: Sequence[Row]) -> None:
+        self._ground, self._brackets, self._load, self._others = ground, brackets, load, others
 
     def write(self, start: Callable[[Desk], None]) -> Row:
         """The finished row; `start` fills in what every row of a load has."""
@@ -81,6 +82,8 @@ class BoardRow:
             return load_back_alone.cantilever(desk, self._ground, self._load)
 
         desk.get("toe", lambda: at().toe)
+        if self._load.case == "one person":
+            desk.get("every_part_holds", lambda: every_part_holds(desk, self._others))
         desk.get("beyond_toe", lambda: hold_down.beyond_toe(at().on, at().toe))
 
     def _spread(self, desk: Desk) -> Worked:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 
 from plumbrule.catalogue.fact import Row
 from plumbrule.catalogue.rows_loads import BOARD_LOAD
@@ -52,10 +52,17 @@ def _of_board(plan: Plan, path: Path, rows: Rows, chosen: Chosen) -> Iterator[Ro
     def start(desk: Desk, load: Load) -> None:
         _start(desk, ground, load)
 
+    others = [] if path.carried == "not covered" else list(_on_supports(ground, brackets, rows, loads, start))
     for load in loads:
-        yield BoardRow(ground, brackets, load).write(lambda desk, load=load: start(desk, load))  # type: ignore[misc]
-    if path.carried == "not covered":
-        return
+        yield BoardRow(ground, brackets, load, others).write(lambda desk, load=load: start(desk, load))  # type: ignore[misc]
+    yield from others
+
+
+def _on_supports(
+    ground: Ground, brackets: Brackets | None, rows: Rows, loads: Sequence[Load], start: Callable[[Desk, Load], None]
+) -> Iterator[Row]:
+    """Everything under a board that is covered."""
+    path = ground.path
     demands = {
         (id(support), load): _demands(ground, brackets, support, load) for support in path.supports for load in loads
     }
