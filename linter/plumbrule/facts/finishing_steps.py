@@ -57,11 +57,15 @@ class Clock:
     def set_after_finish(self) -> bool:
         """Whether some setting of the board is not sure to come before its finish."""
         self._steps.note(*self.doing("finish board"))
-        return bool(self._later("finish board", self._steps.possible("set board")))
+        return bool(self._later("finish board", self._settings()))
 
     def set_after(self) -> float:
         """From the last coat until the board is carried and set."""
-        return self._shortest("finish board", self._steps.possible("set board"))
+        return self._shortest("finish board", self._settings())
+
+    def _settings(self) -> tuple[str, ...]:
+        """The steps that set the board; where none does, those that screw it down set it too."""
+        return self._steps.possible("set board") or self._steps.possible("screw board down")
 
     def loaded_after(self, task: str) -> float:
         """From a step of that task until the board is proved or handed over or, where no step does that, set."""

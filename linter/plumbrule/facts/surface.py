@@ -33,16 +33,17 @@ def surface_rows(plan: Plan, carried: Sequence[Support]) -> dict[str, tuple[Row,
                 again = f" under {field_name}" if wall in covered else ""
                 covered.add(wall)
                 rows.append(_Face(plan, wall, again).panelled(field_name, field))
-    rows.extend(_Face(plan, wall).painted() for wall in _painted(plan) if wall in walls and wall not in covered)
+    rows.extend(_Face(plan, wall).painted() for wall in _painted(plan) if wall not in covered)
     return {"surface": tuple(rows)}
 
 
 def _painted(plan: Plan) -> tuple[str, ...]:
-    """Walls that a step primes or paints, in the order of the steps."""
+    """Walls that a step primes or paints, in the order of the steps. Of one that does not say where, any wall may be."""
+    walls = plan.model.walls or {}
     found: dict[str, None] = {}
     for step in (plan.model.steps or {}).values():
         if step.task in ("prime wall", "paint wall"):
-            found.update(dict.fromkeys(step.works_on or ()))
+            found.update((name, None) for name in (walls if step.works_on is None else step.works_on) if name in walls)
     return tuple(found)
 
 
@@ -61,10 +62,32 @@ class _Face:
         desk = self._desk
         desk.set("bonded", False, "/panels")
         self._as_it_is()
-        steps = StepsOf(self._order, desk, (self._wall,))
-        paint = steps.sure("paint wall") or steps.sure("prime wall")
-        Preparing(desk, steps, lambda: paint, tables()).work(self._of("coating"), self._of("state"), bonded=False)
+        steps = self._steps(self._wall)
+
+        def paint() -> tuple[str, ...]:
+            found = steps.sure("paint wall") or steps.sure("prime wall")
+            if not found:
+                raise Missing([f"/steps/{name}/works_on" for name in steps.possible("paint wall", "prime wall")])
+            return found
+
+        Preparing(desk, steps, paint, tables()).work(self._of("coating"), self._of("state"), bonded=False)
         return desk.row()
+
+    def _steps(self, wall: str) -> StepsOf:
+        """The steps done to a wall: a step that names the panels on it names all of their walls."""
+        fields = (name for name, field in (self._plan.model.panels or {}).items() if wall in field.walls)
+        return StepsOf(self._order, self._desk, (wall, *fields))
+
+    def _drilling(self) -> StepsOf:
+        """The steps done to this wall or to the steel and cleats on it."""
+        model = self._plan.model
+        fixed = (
+            name
+            for section in (model.angles, model.brackets, model.cleats)
+            for name, one in (section or {}).items()
+            if one.wall == self._wall
+        )
+        return StepsOf(self._order, self._desk, (self._wall, *fixed))
 
     def panelled(self, name: str, field: PanelField) -> Row:
         """A wall that the panels of a field are stuck to."""
@@ -85,13 +108,12 @@ class _Face:
         site = self._plan.model.site
         desk.copy("coldest", Input(site and site.temperature and site.temperature.coldest, "/site/temperature/coldest"))
         desk.copy("dampest", Input(site and site.humidity and site.humidity.dampest, "/site/humidity/dampest"))
-        steps = StepsOf(self._order, desk, (self._wall,))
-        laid = StepsOf(self._order, desk, (name, self._wall))
+        steps = laid = self._steps(self._wall)
         lays = _laying(laid)
-        preparing = Preparing(desk, steps, lays, tables())
+        preparing = Preparing(desk, steps, lays, tables(), self._drilling())
         preparing.work(self._of("coating"), self._of("state"), bonded=True)
         preparing.paint_age(self._of("coated_ago"))
-        Bonding(desk, laid, lays).work([StepsOf(self._order, desk, (wall,)) for wall in self._alike(field)])
+        Bonding(desk, laid, lays).work([self._steps(wall) for wall in self._alike(field)])
         return desk.row()
 
     def _of(self, key: str) -> Input:

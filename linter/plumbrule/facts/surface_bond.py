@@ -37,7 +37,7 @@ class Bonding:
         missing: list[str] = []
         for steps in alike:
             try:
-                found = steps.done(("test bond",), self._lays())
+                found = self._on_the_face(steps)
             except Missing as error:
                 missing.extend(error.pointers)
                 continue
@@ -46,6 +46,12 @@ class Bonding:
         if missing:
             raise Missing(missing)
         return ()
+
+    def _on_the_face(self, steps: StepsOf) -> tuple[str, ...]:
+        """Tries on one wall as it will be covered: not before its last sanding, primer or paint."""
+        lays = self._lays()
+        onto = steps.not_after(("abrade wall", "skim wall", "prime wall", "paint wall"), lays)
+        return tuple(name for name in steps.done(("test bond",), lays) if all(steps.before(one, name) for one in onto))
 
     def _tried_for(self, alike: Sequence[StepsOf]) -> float:
         tries = self._tries(alike)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from plumbrule.facts.desk import Desk, Input
+from plumbrule.facts.desk import Desk, Input, Missing
 from plumbrule.facts.step_times import StepsOf
 from plumbrule.mechanics import grit
 from plumbrule.mechanics.tables import Tables
@@ -14,6 +14,7 @@ _STRONG = ("degreaser", "trisodium phosphate", "alkaline cleaner", "mineral spir
 _LAYS_BARE = ("patch wall", "skim wall", "strip wall covering", "scrape wall", "cut away lining")
 _BARE_STATES = frozenset({"bare board", "fresh plaster"})
 _BARE_COATINGS = ("none", "skim plaster")
+_DUSTS = ("abrade wall", "dust off wall", "scrape wall", "cut away lining")
 _TAKES_DUST_OFF = ("dust off wall", "wipe wall", "wash wall")
 PAINTS = (
     "flat paint", "eggshell paint", "satin paint", "semi-gloss paint", "gloss paint", "scrubbable paint", "varnish",
@@ -21,23 +22,32 @@ PAINTS = (
 
 
 class Preparing:
-    """One wall being made ready. `covers` gives the steps that cover it: laying, or painting; it raises Missing."""
+    """One wall being made ready. `covers` gives the steps that cover it: laying, or painting; it raises Missing.
+    `drilling` are the steps done to the wall and to what hangs on it."""
 
-    def __init__(self, desk: Desk, steps: StepsOf, covers: Callable[[], tuple[str, ...]], tables: Tables) -> None:
+    def __init__(
+        self,
+        desk: Desk,
+        steps: StepsOf,
+        covers: Callable[[], tuple[str, ...]],
+        tables: Tables,
+        drilling: StepsOf | None = None,
+    ) -> None:
         self._desk, self._steps, self._covers, self._tables = desk, steps, covers, tables
+        self._drilling = drilling or steps
 
     def work(self, coating: Input, state: Input, bonded: bool) -> None:
         """Fills in every field about steps."""
         desk = self._desk
-        desk.get("stripped", lambda: self._done("strip wall covering"))
-        desk.get("scraped", lambda: self._done("scrape wall"))
+        desk.get("stripped", lambda: self._first("strip wall covering"))
+        desk.get("scraped", lambda: self._first("scrape wall"))
         desk.get("skimmed", lambda: self._done("skim wall"))
-        desk.get("washed", lambda: self._done("wash wall"))
+        desk.get("washed", lambda: self._first("wash wall"))
         if not desk.known("washed") or desk.true("washed"):
             desk.get("washed_with", self._washed_with)
             desk.get("rinsed", self._rinsed)
             desk.get("dries", self._dries)
-        desk.get("abraded", lambda: self._done("abrade wall"))
+        desk.get("abraded", lambda: self._first("abrade wall"))
         desk.get("deglossed", self._deglossed)
         desk.get("sanded", lambda: bool(self._sandings()))
         if not desk.known("sanded") or desk.true("sanded"):
@@ -75,6 +85,15 @@ class Preparing:
 
     def _done(self, *tasks: str) -> bool:
         return bool(self._before(*tasks))
+
+    def _coats(self) -> tuple[str, ...]:
+        """Whatever coats the wall that is not sure to come after the covering, and the covering."""
+        covers = self._covers()
+        return (*self._steps.not_after(("prime wall", "paint wall"), covers), *covers)
+
+    def _first(self, task: str) -> bool:
+        """Whether the task is done before the first coat: grease and gloss under a primer stay there."""
+        return bool(self._steps.done((task,), self._coats()))
 
     def _sandings(self) -> tuple[str, ...]:
         found = self._steps.not_after(("abrade wall",), self._covers())
@@ -128,7 +147,7 @@ class Preparing:
         )
 
     def _deglossed(self) -> bool:
-        names = self._before("wash wall", "wipe wall")
+        names = self._steps.done(("wash wall", "wipe wall"), self._coats())
         return any(self._steps.step(name).with_ == "deglosser" for name in names)
 
     def _grit(self) -> tuple[int, float]:
@@ -150,19 +169,27 @@ class Preparing:
 
     def _cleaned_after_sanding(self) -> bool:
         """Whether dust is taken off between each sanding and everything that comes onto the wall after it."""
-        steps, covers = self._steps, self._covers()
-        onto = (*steps.not_after(("prime wall", "paint wall"), covers), *covers)
-        cleaning = steps.sure(*_TAKES_DUST_OFF)
-        return all(
-            any(steps.before(sanding, clean) and steps.before(clean, then) for clean in cleaning)
-            for sanding in self._sandings()
-            for then in onto
-            if not steps.before(then, sanding)
-        )
+        steps, onto, sandings = self._steps, self._coats(), self._sandings()
+
+        def clean(cleaning: Sequence[str]) -> bool:
+            return all(
+                any(steps.before(sanding, one) and steps.before(one, then) for one in cleaning)
+                for sanding in sandings
+                for then in onto
+                if not steps.before(then, sanding)
+            )
+
+        if clean(steps.sure(*_TAKES_DUST_OFF)):
+            return True
+        if clean(steps.possible(*_TAKES_DUST_OFF)):
+            unsaid = [name for name in steps.possible(*_TAKES_DUST_OFF) if steps.step(name).works_on is None]
+            raise Missing([f"/steps/{name}/works_on" for name in unsaid])
+        return False
 
     def _wipes(self) -> tuple[str, ...]:
-        """Wipes that come after every sanding and dusting."""
-        dusty = self._steps.not_after(("abrade wall", "dust off wall"), self._covers())
+        """Wipes that come after every sanding and dusting, and after every hole that is drilled above clean face."""
+        covers = self._covers()
+        dusty = (*self._steps.not_after(_DUSTS, covers), *self._drilling.not_after(("drill pilot holes",), covers))
         wipes = self._before("wipe wall")
         return tuple(wipe for wipe in wipes if all(self._steps.before(one, wipe) for one in dusty))
 
