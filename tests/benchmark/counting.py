@@ -77,7 +77,7 @@ def counts_of(source: bytes, rulebook: Rulebook | None = None) -> Counts:
     today = date(2026, 6, 1)
     examine(read(source, "plan.yaml"), whole, today)
     evaluations: Counter[str] = Counter()
-    counted = replace(whole, rules=tuple(_counted(rule, evaluations) for rule in whole.rules))
+    counted = whole._replace(rules=tuple(_counted(rule, evaluations) for rule in whole.rules))
     tally = examine(read(source, "plan.yaml"), counted, today).inspection.tally
     calls = 0
 
@@ -108,7 +108,7 @@ def _counted(rule: Any, evaluations: Counter[str]) -> Any:
 
         return replace(expression, work=worked)
 
-    bounds = replace(rule.bounds, at_least=counting(rule.bounds.at_least), at_most=counting(rule.bounds.at_most))
-    return replace(
-        rule, when=counting(rule.when), measure=counting(rule.measure), that=counting(rule.that), bounds=bounds
+    bounds = rule.bounds._replace(at_least=counting(rule.bounds.at_least), at_most=counting(rule.bounds.at_most))
+    return rule._replace(
+        when=counting(rule.when), measure=counting(rule.measure), that=counting(rule.that), bounds=bounds
     )

@@ -64,6 +64,6 @@ def test_what_people_hang_on_and_hazards_cannot_be_departed_from():
     assert barred("electrical", "stop-work")
     assert not barred("framing", "correction")
     assert not barred("steel", "stop-work")
-    framing = replace(RULE, trade="framing")
+    framing = RULE._replace(trade="framing")
     allowances = Allowances([DEPARTURE], TODAY)
     assert allowances.apply(replace(FINDING, rule=framing)).verdict == "breaks"

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
 from typing import Any
 
 from plumbrule.mechanics import (
@@ -27,7 +26,7 @@ TABLES = tables.load()
 ASH, REDCEDAR, PINE, TEAK = (
     TABLES.board(name) for name in ("white ash", "western redcedar", "eastern white pine", "teak")
 )
-UNSEASONED = replace(ASH, rupture_green=None, shear_green=None, compression_across_green=None)
+UNSEASONED = ASH._replace(rupture_green=None, shear_green=None, compression_across_green=None)
 ROOM = {"coldest": 50 / 3, "warmest": 230 / 9, "driest": 30.0, "dampest": 55.0}
 STRESSES = ("bending", "shear", "bearing", "tension across")
 SERVICES = ("dry", "damp", "fixed wet, dry later")

@@ -56,8 +56,7 @@ def test_no_verdict_changes_with_the_units(scale):
             "that": scaled_expression(rule.that, names, scale),
             "measure": scaled_expression(rule.measure, names, scale),
         }
-        bounds = replace(
-            rule.bounds,
+        bounds = rule.bounds._replace(
             at_least=scaled_expression(rule.bounds.at_least, names, scale),
             at_most=scaled_expression(rule.bounds.at_most, names, scale),
         )
@@ -66,7 +65,7 @@ def test_no_verdict_changes_with_the_units(scale):
             for name, setting in rule.settings.items()
             if isinstance(setting.type, Number)
         }
-        rules.append((rule, replace(rule, **new, bounds=bounds), settings))
+        rules.append((rule, rule._replace(**new, bounds=bounds), settings))
     judged = 0
     for path in PLANS:
         rows = examine(read_file(path), rulebook(), date(2026, 1, 1)).rows

@@ -53,10 +53,8 @@ def test_a_rule_of_a_team_is_taught_from_the_teams_folder(tmp_path, capsys):
 
 
 def test_a_rule_whose_file_is_gone_is_said(tmp_path):
-    from dataclasses import replace
-
     with pytest.raises(NoLesson, match="no example to teach from"):
-        lesson(replace(rulebook().rules[0], path="gone.yaml"))
+        lesson(rulebook().rules[0]._replace(path="gone.yaml"))
 
 
 TEAM_RULE = """\

@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from plumbrule.facts.desk import Input
 from plumbrule.plan import resolve
@@ -16,8 +15,7 @@ Leg = Literal["wall", "seat"]
 _ROWS: dict[Leg, str] = {"wall": "WVUTZ", "seat": "SRQPN"}
 
 
-@dataclass(frozen=True, slots=True)
-class Drilling:
+class Drilling(NamedTuple):
     """One hole of a support. `x` is from the left end of the support, `y` from its heel (a cleat: from its upper
     edge), `on_wall` from the left end of the wall. `stud` is the stud it is set out at or, where its place is given,
     the nearest one; None where it goes into a block or board, or no studs are known (`studs_wanted`)."""

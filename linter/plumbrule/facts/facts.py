@@ -4,8 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from plumbrule.catalogue.fact import Row
 from plumbrule.facts.board import board_rows
@@ -39,8 +38,7 @@ _METRIC = re.compile(r"[0-9] ?(?:mm|cm|m)\b")
 _INCH = re.compile(r"[0-9½¼¾⅛⅜⅝⅞] ?(?:in\b|ft\b|[\"″'′])")
 
 
-@dataclass(frozen=True, slots=True)
-class Facts:
+class Facts(NamedTuple):
     """Rows by kind, and how the plan's author measures: `inch` or `metric`."""
 
     rows: Mapping[str, tuple[Row, ...]]

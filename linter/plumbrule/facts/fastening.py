@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 from plumbrule.facts.desk import Desk, Input
 from plumbrule.facts.drilling import Drilling
@@ -19,8 +19,7 @@ from plumbrule.plan.resolve import Given
 from plumbrule.plan.screws import Screw
 
 
-@dataclass(frozen=True, slots=True)
-class Fastening:
+class Fastening(NamedTuple):
     """A screw as driven. `here` is the pointer of the screw in the plan; `height` is above the datum."""
 
     support: Support

@@ -4,14 +4,13 @@ from __future__ import annotations
 
 from bisect import bisect_left
 from collections.abc import Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from plumbrule.facts.desk import Input
 from plumbrule.facts.drilling import Drilling
 
 
-@dataclass(frozen=True, slots=True)
-class Grid:
+class Grid(NamedTuple):
     """Every mark carries every row, so the nearest hole is always the next mark of the same row or the next row of
     the same mark, never one across. `marks` and `rows` are sorted where all are known; `wanting` are those that are
     not."""

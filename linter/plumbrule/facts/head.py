@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from plumbrule.facts.desk import Desk, Input
 from plumbrule.facts.fastening import diameter
@@ -15,8 +15,7 @@ LET_IN = ("flat", "oval", "bugle", "trim")
 _CORNERS = 2 / 3**0.5
 
 
-@dataclass(frozen=True, slots=True)
-class ScrewHead:
+class ScrewHead(NamedTuple):
     """Every measure of a head and its washer as an Input, since it may be wanting."""
 
     diameter: Input

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 from plumbrule.catalogue.fact import Row
 from plumbrule.catalogue.rows_steel import HOLE
@@ -202,7 +201,7 @@ class _Hole:
 
         desk.get("head_radius", lies)
         # A head in a cone holds with itself, whatever washer comes with it.
-        bare = screw_head if wide is None else replace(screw_head, washer=False)
+        bare = screw_head if wide is None else screw_head._replace(washer=False)
         desk.get("bearing_width", lambda: bears_with(desk, bare))
         desk.get("ring", lambda: head.ring(*desk.numbers("bearing_width", "diameter")))
         desk.get("ring_worst", lambda: self._ring_worst())

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from plumbrule.catalogue.fact import Row
 from plumbrule.catalogue.rows_joints import SEALANT
@@ -23,8 +23,7 @@ from plumbrule.plan.sealing import sealants_for
 _FILLET = 6.35
 
 
-@dataclass(frozen=True, slots=True)
-class SealantNeed:
+class SealantNeed(NamedTuple):
     """What one sealant takes: its volume in mm³ filled flush, and the length of backer behind it in mm.
 
     Both are None where something is `missing` (plan pointers) or not possible (`reason`). `backer_length` is 0 where

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from plumbrule.mechanics.worked import Worked
 
 
-@dataclass(frozen=True, slots=True)
-class Demand:
+class Demand(NamedTuple):
     """Weight on the place (N; below zero it is pushed up), the part of it that is the steel's own, the couple that tips
     the steel off the wall there (N·mm), and the weight where no other place helps with a person. `pulls`: where the
     pull on each row of screws is known without a couple, N, the row nearest the heel first. `drawn`: what draws the

@@ -4,7 +4,7 @@ published formulas and the bounds used here cover."""
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from plumbrule.catalogue.rows_loads import BOARD_LOAD
 from plumbrule.facts.corner import corner_at
@@ -55,8 +55,7 @@ _WORDS = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class Path:
+class Path(NamedTuple):
     """One board and what carries it. `reason` says why it is `not covered`; `wanting` are plan pointers without which
     nobody knows how it is carried."""
 

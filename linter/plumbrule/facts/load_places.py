@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from plumbrule.catalogue.fact import Row
 from plumbrule.facts.desk import Desk
@@ -16,8 +16,7 @@ from plumbrule.plan.plan_file import Plan
 _SAME = 1e-6
 
 
-@dataclass(frozen=True, slots=True)
-class Drilled:
+class Drilled(NamedTuple):
     """One hole with its screw: how far from the heel (a cleat: its upper edge), and both as they were worked out."""
 
     heel: float
@@ -26,8 +25,7 @@ class Drilled:
     hole: Row
 
 
-@dataclass(frozen=True, slots=True)
-class Place:
+class Place(NamedTuple):
     """One place: `x` from the left end of the support, `on_wall` from that of the wall, mm, and its screws row by row,
     the row nearest the heel first."""
 

@@ -8,7 +8,6 @@ the other end is pulled off its own wall; each is held to the whole push, since 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import replace
 
 from plumbrule.catalogue.rows_loads import BOARD_LOAD
 from plumbrule.facts import load_back_alone, load_three_sides
@@ -197,5 +196,5 @@ def _along(desk: Desk, ground: Ground, brackets: Brackets | None, support: Suppo
         over = abs(above - min(heels)) if support.wall_leg == "up" else above + max(heels)
         demand = _with_pull(desk, ground, support, index, lasting, drawn.value, (drawn,))
         side = push.side_of_push(force, lasting.side, over, at, index)
-        found.append(replace(demand, side=side, alone=side))
+        found.append(demand._replace(side=side, alone=side))
     return tuple(found)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from typing import Literal, NamedTuple
 
 from plumbrule.facts.corner import ENDS, End, corner_at
@@ -34,8 +33,7 @@ class RunEnd(NamedTuple):
     off: float
 
 
-@dataclass(frozen=True, slots=True)
-class Ground:
+class Ground(NamedTuple):
     """What is known of the ground for the panels of one wall. `wanted` are the pointers that keep it from being laid
     out; then there is no `run`. `floor` and `ceiling` are the bare lines."""
 

@@ -4,8 +4,8 @@ it."""
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
 from math import ceil
+from typing import NamedTuple
 
 from plumbrule.catalogue.fact import Row
 from plumbrule.facts.desk import Desk, Input, Missing
@@ -32,8 +32,7 @@ MOST_JOINS = 200
 MOST_THOROUGH = 24
 
 
-@dataclass(frozen=True, slots=True)
-class StickPiece:
+class StickPiece(NamedTuple):
     """One piece to be cut from a stick. `length` is over all; `note` says what is done to its ends."""
 
     name: str
@@ -44,8 +43,7 @@ class StickPiece:
     joined: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class StickJob:
+class StickJob(NamedTuple):
     """Everything that is cut from sticks of one kind. `wanting` are pointers that keep its pieces from being known."""
 
     line: Line
@@ -94,7 +92,7 @@ def stick_jobs(plan: Plan, carried: Sequence[Support]) -> tuple[StickJob, ...]:
     if found is None:
         found = (*_steel(plan, carried), *_timber(plan), *_trims(plan))
         if len(found) > MOST_THOROUGH:
-            found = tuple(replace(job, thorough=False) for job in found)
+            found = tuple(job._replace(thorough=False) for job in found)
         plan.reckoned["/purchase sticks"] = found
     return found
 

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from math import hypot
+from typing import NamedTuple
 
 from plumbrule.facts.desk import Desk, Input, Missing
 from plumbrule.facts.fastening import Fastening, given
@@ -18,8 +18,7 @@ from plumbrule.plan import resolve
 SIXTEENTH = "nothing is written: holes are taken to be within 1/16 in of their marks"
 
 
-@dataclass(frozen=True, slots=True)
-class Nearest:
+class Nearest(NamedTuple):
     """What is known of the other screws in the same piece of wood."""
 
     others: int

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from typing import Literal, NamedTuple
 
 from plumbrule.facts.desk import Input
@@ -25,8 +24,7 @@ INCH = 25.4
 STEP_HEIGHT = 24 * INCH
 
 
-@dataclass(frozen=True, slots=True)
-class Support:
+class Support(NamedTuple):
     """One angle, one bracket at one place, or one cleat. Everything measured is an Input, since it may be wanting."""
 
     kind: Kind

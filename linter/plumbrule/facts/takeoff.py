@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from plumbrule.catalogue.fact import Row
 from plumbrule.facts.purchase import needs
@@ -16,8 +16,7 @@ from plumbrule.plan.purchase import PurchaseList
 from plumbrule.reading.pointer import escape
 
 
-@dataclass(frozen=True, slots=True)
-class Takeoff:
+class Takeoff(NamedTuple):
     """Rows of needs beside what is bought, what is cut from sticks and panels, and what is drilled.
 
     `unused` are lines of the purchase list for which nothing of the plan has any need. `bought` says whether the plan

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from typing import NamedTuple
 
 from plumbrule.facts.drilling import Drilling, Leg
@@ -30,8 +29,7 @@ class HoleRow(NamedTuple):
     marks: tuple[float | None, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class DrillSheet:
+class DrillSheet(NamedTuple):
     """One part to be drilled; of brackets alike one sheet, with a place on the wall for each.
 
     `hand` says on which side of its board a return stands: two returns are no mirror image of each other to a drill.

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import NamedTuple
 
 from plumbrule.facts.layout import CoursePlace, PiecePlace, WallLayout, layouts
@@ -50,8 +49,7 @@ class CutPanel(NamedTuple):
     left: float
 
 
-@dataclass(frozen=True, slots=True)
-class PanelSheet:
+class PanelSheet(NamedTuple):
     """The cut sheet of one panel field. `missing` are pointers that keep it from being laid out."""
 
     name: str

@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from plumbrule.facts.desk import Desk, Input
 from plumbrule.facts.drilling import Drilling
@@ -24,8 +23,7 @@ Into = Literal["stud", "block", "board"]
 SHEETS = ("plywood", "MDF", "particleboard")
 
 
-@dataclass(frozen=True, slots=True)
-class Wood:
+class Wood(NamedTuple):
     """One piece of wood, or the weaker of several boards. `species` lists every one that counts."""
 
     into: Into

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import sqrt
+from typing import NamedTuple
 
 from plumbrule.mechanics.given import Given, not_negative, number, positive, steps
 from plumbrule.mechanics.leg import YIELDING
@@ -27,8 +27,7 @@ def held_capacity(section: AngleSection, yield_stress: Given) -> Worked:
     )  # fmt: skip
 
 
-@dataclass(frozen=True, slots=True)
-class FreeStretch:
+class FreeStretch(NamedTuple):
     """A stretch that nothing holds sideways: its bending strength, its second moment, and how far it drifts sideways
     as a share of its drop."""
 

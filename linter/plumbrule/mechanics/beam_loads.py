@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from plumbrule.mechanics.given import Given, finite, number, si, steps
 from plumbrule.mechanics.worked import NotPossible, Number, Worked
@@ -13,16 +13,14 @@ _STATICS = "statics of one span"
 _CLAPEYRON = "load term of the three-moment equation, divided by the span"
 
 
-@dataclass(frozen=True, slots=True)
-class PointLoad:
+class PointLoad(NamedTuple):
     """A force in N, down, at `at` mm along the beam."""
 
     at: float
     force: Given
 
 
-@dataclass(frozen=True, slots=True)
-class LineLoad:
+class LineLoad(NamedTuple):
     """An even load in N/mm, down, from `start` to `end` mm along the beam."""
 
     start: float
@@ -30,8 +28,7 @@ class LineLoad:
     intensity: Given
 
 
-@dataclass(frozen=True, slots=True)
-class Piece:
+class Piece(NamedTuple):
     """A load, or the part of one, on a stretch of `length` mm; places from one end of it. A point has one place."""
 
     start: float

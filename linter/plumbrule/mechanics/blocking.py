@@ -6,8 +6,8 @@ into end grain, where they hold nothing in withdrawal worth counting: pull and t
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import hypot
+from typing import NamedTuple
 
 from plumbrule.mechanics.bearing_wood import wood_bearing
 from plumbrule.mechanics.factors import end_grain, toe_screw
@@ -26,8 +26,7 @@ _ABSENT = (
 _ACROSS = 90.0
 
 
-@dataclass(frozen=True, slots=True)
-class EndShares:
+class EndShares(NamedTuple):
     """What comes to the two ends of a block, N: left and right, from a force at a place along it."""
 
     left: Worked
@@ -84,8 +83,7 @@ def end_screw_force(share: Given, pull_share: Given, twist: Given, count: int, p
     )  # fmt: skip
 
 
-@dataclass(frozen=True, slots=True)
-class EndScrew:
+class EndScrew(NamedTuple):
     """The side strength of one screw through a stud into the end of a block: reference, and with C_eg (and C_tn)."""
 
     reference: SideStrength

@@ -7,8 +7,8 @@ a shorter one up to a quarter low under a person, where it is small. Steel that 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import cosh, sqrt, tanh
+from typing import NamedTuple
 
 from plumbrule.mechanics.given import Given, not_negative, number, positive, steps
 from plumbrule.mechanics.worked import NotPossible, OutsideRulebook, Worked
@@ -21,8 +21,7 @@ SHEAR_RATIO_UNKNOWN = 0.06
 _LARGEST_DROP = to_si(0.5, "in")
 
 
-@dataclass(frozen=True, slots=True)
-class BoardTwist:
+class BoardTwist(NamedTuple):
     """A board of depth b and thickness t over the length L between its returns.
 
     torsion: G J, in N·mm² kept as its two parts. span: kappa = lambda L/2, how many warping lengths half of it is.

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 from math import atan2, cos, degrees, sin
+from typing import NamedTuple
 
 from plumbrule.mechanics.given import Given, not_negative, number, positive, steps
 from plumbrule.mechanics.slip import STEEL_MODULUS
@@ -16,8 +16,7 @@ _FRAME = "statics of a braced bracket"
 ONE_SCREW = "A bracket on one screw turns about it in the plane of the wall, so it carries no people and no board."
 
 
-@dataclass(frozen=True, slots=True)
-class BracketScrews:
+class BracketScrews(NamedTuple):
     """Pull on each screw, from the lowest up, and the side force on every one, N."""
 
     pulls: tuple[Worked, ...]
@@ -103,8 +102,7 @@ def unbraced_drop(load: Given, arm: Given, free_upright: Given, width: Given, th
     )  # fmt: skip
 
 
-@dataclass(frozen=True, slots=True)
-class Brace:
+class Brace(NamedTuple):
     """A brace from the upright to the arm: pull of the top on the wall, thrust along the brace, push of its foot on
     the wall, N; slope in degrees; and the bending of the arm beyond the brace, N·mm."""
 

@@ -4,8 +4,7 @@ depth of a poured fill."""
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
-from typing import Any, Literal
+from typing import Any, Literal, NamedTuple
 
 from plumbrule.mechanics.given import Given, not_negative, number, steps
 from plumbrule.mechanics.grit import grain
@@ -21,8 +20,7 @@ _CLOCKS: dict[Clock, tuple[str, str]] = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class LastGrit:
+class LastGrit(NamedTuple):
     """Which last grit suits a finish: median sizes in micrometres and the grits' names. `finest` is None where none
     is too fine."""
 

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import atan2, degrees, hypot
+from typing import NamedTuple
 
 from plumbrule.mechanics.given import Given, not_negative, number, positive, steps
 from plumbrule.mechanics.worked import NotPossible, Worked
@@ -11,8 +11,7 @@ from plumbrule.mechanics.worked import NotPossible, Worked
 _CLAUSE = "AWC NDS 2018, 12.4.1 eq. 12.4-1, lag and wood screws"
 
 
-@dataclass(frozen=True, slots=True)
-class Combined:
+class Combined(NamedTuple):
     """What both together use of the screw, and what each would alone. A use of 1 is the limit; never round it down.
 
     angle: of the resultant to the wood's surface, degrees. capacity: the allowable resultant at that angle, N.

@@ -6,8 +6,8 @@ Moments are positive where the beam sags. The supports neither sink nor let go: 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import pairwise
+from typing import NamedTuple
 
 from plumbrule.mechanics.beam_loads import (
     LineLoad,
@@ -31,8 +31,7 @@ ONE_SUPPORT = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class ContinuousBeam:
+class ContinuousBeam(NamedTuple):
     """Reactions (N, up) and moments over the supports (N·mm, sagging positive), in the order of `supports` (mm)."""
 
     length: float

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Literal, NamedTuple
 
 from plumbrule.mechanics.slabs import TIE, Line, Rect, Slab, area, height, outline, parts, smallest_width
@@ -15,8 +14,7 @@ Begin = Literal["left", "right", "centre"]
 MOST_PIECES = 20_000
 
 
-@dataclass(frozen=True, slots=True)
-class Run:
+class Run(NamedTuple):
     """Where panels may lie on a wall, mm: from `left` to `right`, above `floor` and below `ceiling` with the gaps
     taken off, outside `cuts`."""
 
@@ -27,8 +25,7 @@ class Run:
     cuts: tuple[Rect, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Laying:
+class Laying(NamedTuple):
     """How panels are laid, mm: `level_line` is the top of the first course, `firsts` are the first pieces of the
     courses, bottom up and repeated. Laid from the centre, a first piece says how far the middle panel reaches to the
     right of the centre line. `bottom` is the lower edge of a first course that is not cut to the floor, where it is not

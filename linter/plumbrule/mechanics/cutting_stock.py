@@ -8,7 +8,6 @@ millimetre are both exact, so that whether a piece still fits is never a matter 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from math import isfinite
 from typing import NamedTuple
 
@@ -37,8 +36,7 @@ class CutStick(NamedTuple):
     left: float
 
 
-@dataclass(frozen=True, slots=True)
-class CutList:
+class CutList(NamedTuple):
     """Sticks of one length with what is cut from each. Fewer than `at_least` cannot do."""
 
     stick: float

@@ -6,8 +6,7 @@ rated. Under 1/4 in. it only demands that the wood does not split, and its comme
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from plumbrule.mechanics.bearing_wood import counts_as_small
 from plumbrule.mechanics.given import Given, number, positive, steps
@@ -36,8 +35,7 @@ _THIN_MULTIPLES: dict[tuple[str, bool], tuple[float, float, float, float, float,
 }
 
 
-@dataclass(frozen=True, slots=True)
-class Placement:
+class Placement(NamedTuple):
     """Distances in mm from the screw's axis. A `floor` is where the rated range ends; a `full` one earns C_delta 1.
 
     advisory: the figures guard against splitting and carry no strength (screws under 1/4 in.).

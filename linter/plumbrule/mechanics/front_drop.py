@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from plumbrule.mechanics.given import Given, not_negative, number, positive, si, steps
 from plumbrule.mechanics.slip import STEEL_MODULUS
@@ -14,8 +14,7 @@ _MARGIN = 1.5
 _WIDE = 0.91
 
 
-@dataclass(frozen=True, slots=True)
-class FrontDrop:
+class FrontDrop(NamedTuple):
     """The drop of the front edge in mm, instant and elastic, and its three parts before the factor of 1.5."""
 
     drop: Worked

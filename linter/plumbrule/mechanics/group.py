@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import hypot
+from typing import NamedTuple
 
 from plumbrule.mechanics.given import Given, finite, number, positive, steps
 from plumbrule.mechanics.worked import NotPossible, Number, OutsideRulebook, Worked
@@ -12,8 +12,7 @@ from plumbrule.mechanics.worked import NotPossible, Number, OutsideRulebook, Wor
 _ELASTIC = "elastic method for a screw group"
 
 
-@dataclass(frozen=True, slots=True)
-class ScrewGroup:
+class ScrewGroup(NamedTuple):
     """Places (x, y) of the screws in mm, their middle in mm and the sum of squared distances from it in mm²."""
 
     places: tuple[tuple[float, float], ...]

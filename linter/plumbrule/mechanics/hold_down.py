@@ -7,7 +7,7 @@ back to the seat screws is short, so a person at the front edge pulls on them ma
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from plumbrule.mechanics.beam_loads import add
 from plumbrule.mechanics.given import Given, not_negative, number, positive, si, steps
@@ -22,8 +22,7 @@ TOE_ROUND = to_si(0.05, "in")
 _UNEVEN_POINT, _UNEVEN_SPREAD = 1.5, 1.2
 
 
-@dataclass(frozen=True, slots=True)
-class BoardLoad:
+class BoardLoad(NamedTuple):
     """A load on the board: `force` in N at `out` mm from the heel line. `point`: a person; else spread lengthwise."""
 
     name: str
@@ -42,8 +41,7 @@ def toe(leg: Given) -> Worked:
     )  # fmt: skip
 
 
-@dataclass(frozen=True, slots=True)
-class HoldDown:
+class HoldDown(NamedTuple):
     """What holds a tipping board: pull on all seat screws and contact at the toe, N, and the pull on the worst screw.
 
     pull_point and pull_spread are the parts of `pull` from people and from spread loads, before unevenness.

@@ -5,7 +5,7 @@ Strengths are allowable values with the safety factor in. No load-duration facto
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from plumbrule.mechanics.given import Given, finite, not_negative, number, positive, si, steps
 from plumbrule.mechanics.outside import outside
@@ -19,8 +19,7 @@ _DAMAGE = 1.5875
 _TIE = 1e-9
 
 
-@dataclass(frozen=True, slots=True)
-class HoleStrength:
+class HoleStrength(NamedTuple):
     """The least of crushing, tearing out and the sheet-screw form, N, and which it is."""
 
     worked: Worked

@@ -7,7 +7,7 @@ member; only its line load and its thickness differ.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from plumbrule.mechanics.given import Given, not_negative, number, positive, si, steps
 from plumbrule.mechanics.outside import outside
@@ -30,8 +30,7 @@ _IN_WORDS = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class SideStrength:
+class SideStrength(NamedTuple):
     """The reference side strength Z (N, no factors yet), the mode that gives it, and the Z of every mode.
 
     `worked` has as steps the line loads, the screw's moment, the reduction terms and all six modes.

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from plumbrule.mechanics.given import Given, not_negative, number, si, steps
 from plumbrule.mechanics.lateral import WIDEST_GAP
@@ -13,8 +13,7 @@ _TIE = 1e-9
 _STATICS = "statics: what bears nothing is bridged"
 
 
-@dataclass(frozen=True, slots=True)
-class Packer:
+class Packer(NamedTuple):
     """A piece of plywood or wood let into the lining behind the steel.
 
     thickness: mm. covers_stud: it covers the whole stud face under the leg. fixed_to_stud: it is itself nailed or

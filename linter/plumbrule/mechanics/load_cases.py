@@ -7,8 +7,7 @@ over from a rule that binds other places, or an advisory one. Reports must say s
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from plumbrule.mechanics.factors import Duration, load_duration
 from plumbrule.mechanics.given import number
@@ -23,8 +22,7 @@ NO_CODE_LOAD = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class LoadCase:
+class LoadCase(NamedTuple):
     """One load. `words` is what a reader calls it, `where` where it may act, `standing` on what footing it rests:
     only `statics` is a fact; a `benchmark` binds other places by law and none of these."""
 

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from plumbrule.mechanics.given import Given, finite, number, si, steps
 from plumbrule.mechanics.worked import NotPossible, Number, OutsideRulebook, Worked
@@ -34,8 +33,7 @@ _FORMULA = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class MoistureBand:
+class MoistureBand(NamedTuple):
     """Moisture of wood over the year in one room, %. A board is best fitted between `fit_least` and `fit_most`."""
 
     dry: Worked

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from plumbrule.mechanics.bearing_wood import require_gravity
 from plumbrule.mechanics.given import Given, number, steps
@@ -19,8 +19,7 @@ _THREE_EIGHTHS = 9.525
 _TIE = 1e-9
 
 
-@dataclass(frozen=True, slots=True)
-class PilotRange:
+class PilotRange(NamedTuple):
     """The smallest and the largest published lead hole, mm, and whether the standard asks for one at all.
 
     Drills come in steps of 1/64 in.; whoever judges allows one step, since the rules say "about".

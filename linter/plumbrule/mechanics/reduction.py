@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from plumbrule.mechanics.bearing_wood import counts_as_small
 from plumbrule.mechanics.given import Given, number, positive, si, steps
@@ -18,8 +18,7 @@ _THIN = 0.17
 _TIE = 1e-9
 
 
-@dataclass(frozen=True, slots=True)
-class Reduction:
+class Reduction(NamedTuple):
     """R_d for each yield mode, by its name in `MODES`."""
 
     by_mode: dict[str, Worked]

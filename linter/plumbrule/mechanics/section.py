@@ -6,9 +6,8 @@ and down. The sharp-corner model agrees with the published rolled angles within 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import sqrt
-from typing import Protocol
+from typing import NamedTuple, Protocol
 
 from plumbrule.mechanics.given import Given, not_negative, number, positive, si, steps
 from plumbrule.mechanics.table_rows import AngleRow
@@ -24,8 +23,7 @@ class _Line(Protocol):
     def __call__(self, symbol: str, words: str, formula: str, value: float, unit: str, *more: Worked) -> Worked: ...
 
 
-@dataclass(frozen=True, slots=True)
-class AngleSection:
+class AngleSection(NamedTuple):
     """An angle's section, mm based. `row` is the name of the published angle, empty for the sharp-corner model.
 
     centroid_up: from the underside of the level leg. centroid_out: from the back of the upright leg. second_moment:

@@ -7,8 +7,7 @@ one piece, tight holes and screws that bend: one loose screw idles until the nex
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from plumbrule.mechanics.beam_loads import add
 from plumbrule.mechanics.given import Given, not_negative, number, positive, si, steps
@@ -47,8 +46,7 @@ def sharing_word(*, positions: int, spliced: bool, hole_over: Given, mode: str, 
     return "shared" if returns == 2 else "returns missing"
 
 
-@dataclass(frozen=True, slots=True)
-class SharedPerson:
+class SharedPerson(NamedTuple):
     """The side force of one person on a screw position of the back angle, N, without the board's own weight.
 
     inside: on any position but the two ends. end: on an end position. closed_form: the same from the textbook formula

@@ -8,7 +8,7 @@ positive with two springs or more, so they are swept without exchanging rows.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from plumbrule.mechanics.worked import NotPossible, OutsideRulebook
 
@@ -17,8 +17,7 @@ _MOST = 120
 _HAIR = 1e-5
 
 
-@dataclass(frozen=True, slots=True)
-class Bent:
+class Bent(NamedTuple):
     """Drop v and slope of a beam at its nodes, mm: `at` rises; between nodes the drop is a cubic."""
 
     at: tuple[float, ...]

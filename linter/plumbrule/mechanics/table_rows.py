@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import Literal
+from typing import Literal, NamedTuple
 
 Basis = Literal["published", "common practice", "from memory"]
 FastenerKind = Literal["wood screw", "lag screw"]
 Forming = Literal["hot rolled", "cold formed", "extruded", "unknown"]
 
 
-@dataclass(frozen=True, slots=True)
-class Framing:
+class Framing(NamedTuple):
     """A species group of framing lumber. `gravity` is oven-dry, for the fastener formulas only. Moduli and stresses
     (MPa, No. 2, before any factor) are None where the table has none: they are then not known, not zero."""
 
@@ -25,8 +23,7 @@ class Framing:
     basis: Basis
 
 
-@dataclass(frozen=True, slots=True)
-class Board:
+class Board(NamedTuple):
     """A board species: averages of clear wood at 12 % moisture (MPa), which are no design values. None: not known.
 
     `rupture_green`, `shear_green` and `compression_across_green` are those of unseasoned wood. `swell_*` is the change
@@ -57,8 +54,7 @@ class Board:
     basis: Basis
 
 
-@dataclass(frozen=True, slots=True)
-class Fastener:
+class Fastener(NamedTuple):
     """A lag or wood screw of a published size. Lengths in mm, `bending_yield` in MPa.
 
     `tip` is the tapered part: tabulated for a lag screw, two diameters for a wood screw. `head` is the across-flats
@@ -77,8 +73,7 @@ class Fastener:
     basis: Basis
 
 
-@dataclass(frozen=True, slots=True)
-class Steel:
+class Steel(NamedTuple):
     """A metal: least yield and tensile stress, MPa. Only `carbon steel` has published screw and hole strengths here."""
 
     name: str
@@ -90,8 +85,7 @@ class Steel:
     basis: Basis
 
 
-@dataclass(frozen=True, slots=True)
-class Dressed:
+class Dressed(NamedTuple):
     """Dry dressed lumber: thickness and width, mm."""
 
     name: str
@@ -101,8 +95,7 @@ class Dressed:
     basis: Basis
 
 
-@dataclass(frozen=True, slots=True)
-class AngleRow:
+class AngleRow(NamedTuple):
     """A published hot-rolled angle, mm based. x runs along the short leg; `to_toe` is from the back of a leg to the
     toe of its fillet. Properties beyond size and weight are None for bar sizes, which are published by weight only."""
 
@@ -126,8 +119,7 @@ class AngleRow:
     basis: Basis
 
 
-@dataclass(frozen=True, slots=True)
-class Clearance:
+class Clearance(NamedTuple):
     """Clearance holes for one size, mm."""
 
     size: str
@@ -139,8 +131,7 @@ class Clearance:
     basis: Basis
 
 
-@dataclass(frozen=True, slots=True)
-class Washer:
+class Washer(NamedTuple):
     """A plain washer, mm: basic size, with the thickest and thinnest that the standard lets through."""
 
     size: str
@@ -153,8 +144,7 @@ class Washer:
     basis: Basis
 
 
-@dataclass(frozen=True, slots=True)
-class FlatHead:
+class FlatHead(NamedTuple):
     """A countersunk head: diameters over the sharp edge, height, mm; included angle in degrees."""
 
     size: str
@@ -167,8 +157,7 @@ class FlatHead:
     basis: Basis
 
 
-@dataclass(frozen=True, slots=True)
-class BoltEdge:
+class BoltEdge(NamedTuple):
     """Least edge distance for a bolt, centre of a standard hole, mm."""
 
     size: str
@@ -178,8 +167,7 @@ class BoltEdge:
     basis: Basis
 
 
-@dataclass(frozen=True, slots=True)
-class PanelCore:
+class PanelCore(NamedTuple):
     """What a panel is made of. `expansion` per °C, `swelling` the part of a length that 1 % of humidity adds; both None
     where nothing is published. `grown` is a growth in % between two humidities in %, for a core that is published so.
     `drinks`: nothing, air (figures over humidity), grain (by the moisture of the wood), unknown."""

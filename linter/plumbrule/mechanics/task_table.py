@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
-from typing import Any, Literal, TypeVar
+from typing import Any, Literal, NamedTuple, TypeVar
 
 from plumbrule.mechanics.table_rows import Basis
 from plumbrule.mechanics.tables import Tables
@@ -25,8 +24,7 @@ VAPOURS: tuple[Vapour, ...] = ("none", "mild", "flammable", "strong", "two-part"
 RISKS: tuple[Risk, ...] = ("none", "allergy", "asthma", "cancer")
 
 
-@dataclass(frozen=True, slots=True)
-class TaskRow:
+class TaskRow(NamedTuple):
     """What one task does. `noise` is the usual level at the ear in dBA, 0 where it is not loud."""
 
     name: str
@@ -52,8 +50,7 @@ class TaskRow:
         return quiet and still and not dangers
 
 
-@dataclass(frozen=True, slots=True)
-class Tin:
+class Tin(NamedTuple):
     """What is in a product, a finish, an adhesive or a coat of paint."""
 
     name: str
@@ -64,8 +61,7 @@ class Tin:
     basis: Basis
 
 
-@dataclass(frozen=True, slots=True)
-class TaskTable:
+class TaskTable(NamedTuple):
     """The table. A word that is not in it raises NotPossible."""
 
     tasks: Mapping[str, TaskRow]

@@ -7,10 +7,9 @@ bears; with the wall leg **down** the free toe does, so near the screws that the
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 from math import sqrt
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from plumbrule.mechanics.given import Given, not_negative, number, positive, si, steps
 from plumbrule.mechanics.leg import YIELDING
@@ -93,8 +92,7 @@ def pulls_of_rows(couple: Given, wall_leg: WallLeg, gauges: Sequence[Given], leg
     )  # fmt: skip
 
 
-@dataclass(frozen=True, slots=True)
-class OnLining:
+class OnLining(NamedTuple):
     """A pull with the lining's own strength looked at: the limit of the plain lever, the arm and pull that follow.
 
     crushed: the lining gives way at the edge, so the arm is shorter and the pull greater than M/z.
@@ -151,8 +149,7 @@ def on_lining(
     return OnLining(limit, arm, crushed, True)
 
 
-@dataclass(frozen=True, slots=True)
-class ScrewLever:
+class ScrewLever(NamedTuple):
     """The wall leg round one screw: how far from it the leg bends, and the length of leg that bends, mm."""
 
     arm: Worked

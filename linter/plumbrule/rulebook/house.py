@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import replace
 
 from plumbrule.plan.house import Hours, House
 from plumbrule.plan.words import USUAL_END, USUAL_START
@@ -27,11 +26,11 @@ def in_house(rules: Sequence[Rule], house: House, document: Document) -> tuple[l
             changes.setting(rule_id, name, written)
     for rule_id, level in (house.levels or {}).items():
         if (rule := changes.find(rule_id, f"/levels/{rule_id}")) is not None:
-            changes.rules[rule_id] = replace(rule, level=level)
+            changes.rules[rule_id] = rule._replace(level=level)
             changes.said.append(f"{rule_id}: {rule.level} made {level}")
     for place, rule_id in enumerate(house.trial or ()):
         if (rule := changes.find(rule_id, f"/trial/{place}")) is not None:
-            changes.rules[rule_id] = replace(rule, level="advisory", on_trial=True)
+            changes.rules[rule_id] = rule._replace(level="advisory", on_trial=True)
             changes.said.append(f"{rule_id}: {rule.level} on trial as advisory")
     if house.hours is not None:
         changes.hours(house.hours)
@@ -73,8 +72,8 @@ class _Changes:
         elif beyond := outside(setting, value):
             self._fault(pointer, f"{written} is {beyond}.", f"The rulebook gives {setting.written}.")
         else:
-            settings = {**rule.settings, name: replace(setting, value=value, written=str(written))}
-            self.rules[rule_id] = replace(rule, settings=settings)
+            settings = {**rule.settings, name: setting._replace(value=value, written=str(written))}
+            self.rules[rule_id] = rule._replace(settings=settings)
             self.said.append(f"{rule_id}: {name} {setting.written} made {written}")
 
     def hours(self, hours: Hours) -> None:

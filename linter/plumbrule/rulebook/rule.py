@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
-from typing import Literal, get_args
+from typing import Literal, NamedTuple, get_args
 
 from plumbrule.language import Expression, Type
 
@@ -23,8 +22,7 @@ TRADES = (
 )  # fmt: skip
 
 
-@dataclass(frozen=True, slots=True)
-class Source:
+class Source(NamedTuple):
     """A publication of the bibliography."""
 
     id: str
@@ -33,8 +31,7 @@ class Source:
     where: str
 
 
-@dataclass(frozen=True, slots=True)
-class Citation:
+class Citation(NamedTuple):
     """On whose authority a rule stands: which publication, which clause, and whether the text itself was seen."""
 
     source: Source
@@ -42,24 +39,21 @@ class Citation:
     basis: Basis
 
 
-@dataclass(frozen=True, slots=True)
-class Caution:
+class Caution(NamedTuple):
     """What to look out for, under its signal word."""
 
     signal: Signal
     text: str
 
 
-@dataclass(frozen=True, slots=True)
-class RemedyHint:
+class RemedyHint(NamedTuple):
     """An input worth trying: the field of the row, and `smaller`, `larger` or the word to put there."""
 
     change: str
     go: str
 
 
-@dataclass(frozen=True, slots=True)
-class Setting:
+class Setting(NamedTuple):
     """A limit of a rule that a house may move within its range. Values in SI; `written` as it stands in the file."""
 
     name: str
@@ -72,16 +66,14 @@ class Setting:
     written: str
 
 
-@dataclass(frozen=True, slots=True)
-class Bounds:
+class Bounds(NamedTuple):
     """What the measure is held to. `between` is both at once."""
 
     at_least: Expression | None
     at_most: Expression | None
 
 
-@dataclass(frozen=True, slots=True)
-class Rule:
+class Rule(NamedTuple):
     """One rule. Either `measure` (kept in `unit`, SI) with `bounds`, or `that`."""
 
     id: str

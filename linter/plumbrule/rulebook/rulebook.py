@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from plumbrule.rulebook.rule import Rule, Source
 
@@ -12,8 +11,7 @@ if TYPE_CHECKING:
     from plumbrule.plan.house import Hours, Loads
 
 
-@dataclass(frozen=True, slots=True)
-class Rulebook:
+class Rulebook(NamedTuple):
     """`digest` names the very rules and settings that were used; `house` is the path of the house file, or empty, and
     `changes` says in words what that file changed, so that no report hides whose decision a softer rule was.
     `hours` are the working hours of the house, and `loads` what it has boards tried with, where it gives any."""
