@@ -9,6 +9,7 @@ import pytest
 
 from plumbrule import shipped
 from plumbrule.inspection.examine import examine
+from plumbrule.reading.patch import patched
 from plumbrule.reading.places import read_file
 from plumbrule.rulebook.load import load
 
@@ -50,3 +51,17 @@ def test_a_base_plan_carries_its_loads(name):
     inspection = examined(name)
     assert not [one for one in inspection.findings if one.level != "advisory"]
     assert not inspection.not_inspected
+
+
+def test_a_use_of_one_and_four_thousandths_breaks_and_reads_so():
+    """1,414.24 N is the person at whom this screw has nothing left; he is 0.4 per cent heavier here."""
+    document = patched(
+        read_file(PLANS / "alcove-seat.yaml"),
+        [{"op": "replace", "path": "/boards/seat/load/point", "value": "1420.3 N"}],
+    )
+    inspection = examine(document, load(), date(2026, 1, 1)).inspection
+    label = "place 3 of seat-pier under one person"
+    both = [one for one in inspection.findings if one.rule.id == "screw-overloaded-both-ways"]
+    found = next(one for one in both if label in {one.row.label, *(row.label for row in one.also_at)})
+    assert found.verdict == "breaks"
+    assert 1.0035 < found.measure < 1.0045
