@@ -14,7 +14,7 @@ from plumbrule import __version__
 from plumbrule.catalogue.rows import digest as catalogue_digest
 from plumbrule.language import Expression, Number, Truth, compile_, from_data, reads, to_data
 from plumbrule.reading.units import UNITS
-from plumbrule.rulebook.files import BIBLIOGRAPHY, rule_files
+from plumbrule.rulebook.files import BIBLIOGRAPHY, rule_names
 from plumbrule.rulebook.rule import Bounds, Caution, Citation, RemedyHint, Rule, Setting, Source
 
 NAME = "compiled.json"
@@ -23,10 +23,11 @@ NAME = "compiled.json"
 def digest(folder: Path) -> str:
     """Names the content of a rule folder, the catalogue and the version together."""
     whole = hashlib.sha256(f"{__version__} {catalogue_digest()}".encode())
-    for path in [folder / BIBLIOGRAPHY, *rule_files(folder)]:
-        if path.is_file():
-            whole.update(path.relative_to(folder).as_posix().encode())
-            whole.update(path.read_bytes())
+    bibliography = [BIBLIOGRAPHY] if (folder / BIBLIOGRAPHY).is_file() else []
+    for name in (*bibliography, *rule_names(folder)):
+        whole.update(name.encode())
+        with open(f"{folder}/{name}", "rb", buffering=0) as file:  # noqa: PTH123 - a path for each takes longer than reading it
+            whole.update(file.read())
     return whole.hexdigest()
 
 
