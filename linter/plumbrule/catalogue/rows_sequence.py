@@ -42,6 +42,10 @@ STEP = RowType(
         truth("hand_over_follows", "a step hands over, and this is another"),
         truth("before_hand_over", "it is done before anything is handed over, whatever happens"),
         number("rests_before_hand_over", "h", "hours that are sure to lie between its hands and the handing over"),
+        number("proof_load", "N", "load that is put on to prove it"),
+        number(
+            "declared_load", "N", "what the proved board is declared for: one person, or all that stands on a shelf"
+        ),
     ),
 )
 

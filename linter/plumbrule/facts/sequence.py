@@ -12,6 +12,8 @@ from plumbrule.facts.order import Order, order
 from plumbrule.facts.sequence_cover import cover_rows
 from plumbrule.facts.sequence_need import need_rows
 from plumbrule.facts.sequence_order import order_rows
+from plumbrule.facts.sequence_parts import parts
+from plumbrule.facts.sequence_proof import PROOF, proof_load
 from plumbrule.facts.sequence_wait import wait_rows
 from plumbrule.facts.supports import Support
 from plumbrule.facts.timeline import Placed, Timeline, timeline
@@ -36,7 +38,7 @@ def sequence_rows(plan: Plan, carried: Sequence[Support], hours: Hours | None = 
     line = timeline(plan, hours)
     return {
         "job": (_job_row(steps, line),),
-        "step": tuple(_step_row(steps, one, line) for one in line.steps),
+        "step": tuple(_step_row(plan, steps, one, line) for one in line.steps),
         "order": order_rows(plan),
         "wait": wait_rows(plan),
         "task": need_rows(plan, carried),
@@ -92,7 +94,7 @@ def _job_row(steps: Order, line: Timeline) -> Row:
     return desk.row()
 
 
-def _step_row(steps: Order, one: Placed, line: Timeline) -> Row:
+def _step_row(plan: Plan, steps: Order, one: Placed, line: Timeline) -> Row:
     step, here = steps.step(one.name), steps.pointer(one.name)
     desk = Desk(STEP, here, here, f"{one.name} ({one.task})")
     desk.set("task", one.task, f"{here}/task")
@@ -120,7 +122,9 @@ def _step_row(steps: Order, one: Placed, line: Timeline) -> Row:
     desk.set("at_once", bool(step.at_once_after), f"{here}/at_once_after")
     if step.at_once_after:
         desk.get("held_over", lambda: _held_over(desk, one, line, step.at_once_after, here))
-    _hand_over(desk, steps, one.name)
+    _hand_over(desk, plan, steps, one.name)
+    if one.task == PROOF:
+        proof_load(desk, plan, steps, one.name)
     return desk.row()
 
 
@@ -134,16 +138,36 @@ def _held_over(desk: Desk, one: Placed, line: Timeline, others: Sequence[str], h
     return one.start - min(done)
 
 
-def _hand_over(desk: Desk, steps: Order, name: str) -> None:
-    """Whether the step is done, and its wait over, before anything is handed over. A job in several parts may hand
-    over several times: what belongs to a part is before one of them."""
+def _hand_over(desk: Desk, plan: Plan, steps: Order, name: str) -> None:
+    """Whether the step is done, and its wait over, before its part is handed over. A job in several parts may hand over
+    several times: a step is before each of those that hand over a part of its own, else before one of them."""
     here = steps.pointer(name)
     last = [other for other in steps.doing(HAND_OVER) if other != name]
     follows = bool(last) and steps.step(name).task != HAND_OVER
     desk.set("hand_over_follows", follows, *(f"{steps.pointer(other)}/after" for other in last))
-    if follows:
-        before = [other for other in last if steps.before(name, other)]
-        desk.set("before_hand_over", bool(before), *(f"{steps.pointer(other)}/after" for other in last))
-        if before:
-            rests = min(steps.waited(name, other) for other in before)
-            desk.set("rests_before_hand_over", rests, f"{here}/then_wait")
+    if not follows:
+        return
+    own = [other for other in last if _hands_over(plan, steps, other, name)]
+    read = tuple(f"{steps.pointer(other)}/after" for other in own or last)
+    before = [other for other in own or last if steps.before(name, other)]
+
+    def done() -> bool:
+        desk.need(Input(value=True, pointer=read[0], also=read[1:]))
+        if not before:
+            return False
+        unsaid = [other for other in last if steps.step(other).works_on is None]
+        if len(last) > 1 and unsaid and not all(steps.before(name, other) for other in unsaid):
+            raise Missing([f"{steps.pointer(other)}/works_on" for other in unsaid])
+        return len(before) == len(own) if own else True
+
+    desk.get("before_hand_over", done)
+    if before:
+        rests = min(steps.waited(name, other) for other in before)
+        desk.set("rests_before_hand_over", rests, f"{here}/then_wait")
+
+
+def _hands_over(plan: Plan, steps: Order, hand_over: str, name: str) -> bool:
+    """Whether a handing over that names parts names one that the step is done to, or what carries such a part."""
+    of = parts(plan)
+    handed = {*of.seen(steps, hand_over, "same"), *of.seen(steps, hand_over, "under")}
+    return not handed.isdisjoint(of.seen(steps, name, "same"))

@@ -104,6 +104,8 @@ def _boards(plan: Plan, steps: Order, carried: Sequence[Support]) -> Iterator[Ca
         yield Call("fill cracks", name, here, filled)
         yield Call("sand board", name, here, bool(board.sanding))
         yield Call("finish board", name, here, finished)
+        rounded = any(edge.ease != "sharp" for edge in (board.edges.front, board.edges.back, board.edges.ends))
+        yield Call("ease edges", name, f"{here}/edges", rounded and board.carries in ("seating", "standing"))
         yield Call("set board", name, here, not down)
         yield Call("screw board down", name, here, name in screwed)
 
@@ -111,15 +113,27 @@ def _boards(plan: Plan, steps: Order, carried: Sequence[Support]) -> Iterator[Ca
 def _room(plan: Plan, steps: Order) -> Iterator[Call]:
     """What is done to walls and floor, and the end of it all."""
     cut_open = parts(plan)
-    for name in plan.model.panels or {}:
-        yield Call("lay panels", name, f"/panels/{name}")
+    for name, field in (plan.model.panels or {}).items():
+        # Laid wall by wall, each wall is asked for; else the field as a whole.
+        by_wall = not named(steps, "lay panels", name) and any(named(steps, "lay panels", wall) for wall in field.walls)
+        for part in field.walls if by_wall else (name,):
+            yield Call("lay panels", part, f"/panels/{name}")
     for name, trim in (plan.model.trims or {}).items():
         if trim.along == "floor":
             yield Call("fit base trim", name, f"/trims/{name}")
+    panelled = {wall for field in (plan.model.panels or {}).values() for wall in field.walls}
     opened = {wall for name in steps.doing("cut away lining") for wall in cut_open.seen(steps, name, "wall")}
     for name, wall in (plan.model.walls or {}).items():
         if wall.blocking and name in opened:
             yield Call("fit blocking", name, f"/walls/{name}/blocking")
+            # No steel is as large as the hole that a block goes in by.
+            yield Call("patch wall", name, f"/walls/{name}/blocking", not named(steps, "skim wall", name))
+        # A primer is no last coat.
+        yield Call(
+            "paint wall", name, f"/walls/{name}", name not in panelled and bool(named(steps, "prime wall", name))
+        )
+        for box in wall.boxes or {}:
+            yield Call("restore circuit", box, f"/walls/{name}/boxes/{box}", bool(steps.doing("isolate circuit", box)))
     dusty = any(steps.step(name).where == "in the room" for task in DUSTY for name in steps.doing(task))
     yield Call("protect room", "", "/steps", dusty)
     yield Call("hand over", "", "/steps", bool(plan.model.boards or plan.model.panels))

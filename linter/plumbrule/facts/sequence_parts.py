@@ -27,6 +27,8 @@ class Parts:
             self._walls[name] = tuple(field.walls)
         for name, trim in (model.trims or {}).items():
             self._walls[name] = tuple(model.walls or {}) if trim.walls is None else tuple(trim.walls)
+            if (corner := (model.corners or {}).get(trim.along or "")) is not None and trim.walls is None:
+                self._walls[name] = tuple(wall for wall in (corner.from_, corner.to) if wall is not None)
         for name, wall in (model.walls or {}).items():
             self._walls[name] = (name,)
             inside: tuple[Mapping[str, object] | None, ...] = (wall.blocking, wall.boxes, wall.openings)

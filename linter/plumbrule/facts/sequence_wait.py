@@ -20,7 +20,7 @@ HARMLESS = frozenset({
 # These belong to the step before them and must not wait for its cure.
 AT_ONCE = frozenset({"roll panels", "rinse wall", "dust off wall"})
 # These dry, whether the plan writes a wait after them or not.
-DRIES = frozenset({"patch wall", "skim wall", "coat steel"})
+DRIES = frozenset({"patch wall", "skim wall", "prime wall", "paint wall", "coat steel"})
 # Work on the wall itself, which the panels on it and the steel screwed to it touch too.
 ON_THE_WALL = frozenset({"patch wall", "skim wall", "prime wall", "paint wall"})
 TOUCHES_THE_WALL = frozenset({"lay panels", "fix steel", "fix cleats"})

@@ -38,7 +38,7 @@ def surface_rows(plan: Plan, carried: Sequence[Support]) -> dict[str, tuple[Row,
 
 
 def _painted(plan: Plan) -> tuple[str, ...]:
-    """Walls that a step primes or paints, in the order of the steps. Of one that does not say where, any wall may be."""
+    """Walls that a step primes or paints, in the order of the steps; where a step does not say which, each of them."""
     walls = plan.model.walls or {}
     found: dict[str, None] = {}
     for step in (plan.model.steps or {}).values():
