@@ -66,12 +66,12 @@ def test_a_plan_full_of_mistakes_is_refused_in_good_time() -> None:
 
 
 def test_many_angles_over_many_studs_are_read_in_good_time() -> None:
-    angle = "{wall: w, section: s, wall_leg: up, bears_at: 1 m, left: 1 m, length: 2 m, wall_holes: {pattern: h, at: studs}, seat_holes: {pattern: h, at: studs}}"  # noqa: E501
-    angles = "\n".join(f"  a{n}: {angle}" for n in range(2500))
+    angle = "{wall: w, section: s, wall_leg: up, bears_at: HIGH mm, left: 1 m, length: 2 m, wall_holes: {pattern: h, at: studs}, seat_holes: {pattern: h, at: studs}}"  # noqa: E501
+    angles = "\n".join(f"  a{n}: {angle.replace('HIGH', str(100 + 38 * n))}" for n in range(2500))
     text = (
         "plan: 1\ntitle: Many\nwalls: {w: {width: 100 m, framing: {first: 1 m, spacing: 40 mm, stud: {width: 38 mm, depth: 89 mm}}}}\n"  # noqa: E501
         "screws: {c: {kind: lag screw, diameter: 8 mm, length: 80 mm}}\n"
-        "sections: {s: {legs: {wall: 60 mm, seat: 60 mm}, thickness: 6 mm}}\n"
+        "sections: {s: {legs: {wall: 38 mm, seat: 38 mm}, thickness: 6 mm}}\n"
         f"holes: {{h: {{screw: c, diameter: 9 mm, from_heel: [30 mm]}}}}\nangles:\n{angles}\n"
     )
     start = time.process_time()

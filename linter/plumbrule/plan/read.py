@@ -8,8 +8,9 @@ from typing import Any
 
 from plumbrule.plan.complaints import Complaints, Enough
 from plumbrule.plan.contrary_boxes import Boxes
-from plumbrule.plan.contrary_panels import Panels
 from plumbrule.plan.contrary_joints import Joints
+from plumbrule.plan.contrary_overlap import check_overlaps
+from plumbrule.plan.contrary_panels import Panels
 from plumbrule.plan.contrary_parts import Parts
 from plumbrule.plan.contrary_room import Room
 from plumbrule.plan.contrary_steps import Steps
@@ -67,6 +68,7 @@ def _look_over(plan: Plan, complaints: Complaints) -> None:
     Room(plan, complaints).check()
     Boxes(plan, complaints).check()
     Parts(plan, complaints).check()
+    check_overlaps(plan, complaints)
     Joints(plan, complaints).check()
     Steps(plan, complaints).check()
     Panels(plan, complaints).check()
