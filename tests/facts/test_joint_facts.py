@@ -15,6 +15,7 @@ from plumbrule.facts.supports import supports
 from plumbrule.reading.units import to_si
 
 FIELD = "/panels/cladding"
+EXPANSION = f"{FIELD}/panel/expansion"
 LEFT = "joint in the left corner of wall north"
 CEILING = "joint under the ceiling of wall north"
 
@@ -69,9 +70,11 @@ def test_figures_by_hand(name: str, label: str, field: str, expected: float) -> 
 
 
 def test_the_expansion_of_the_core_is_assumed_and_said() -> None:
-    row = rows_of("panel-wall", "joint")[LEFT]
-    assert "1.20e-4 per °C is taken" in row.assumed[f"{FIELD}/panel/expansion"]
-    given = rows_of("panel-wall", "joint", {f"{FIELD}/panel/expansion": "6e-5 per °C"})[LEFT]
+    """Of the published range of foamed PVC, 0.7 to 1.5e-4, the worst: 5/4 of what the plan's own data sheet says."""
+    row = rows_of("panel-wall", "joint", None, (EXPANSION,))[LEFT]
+    assert row.assumed[EXPANSION].endswith("1.50e-4 per °C is taken, the most that is published for foamed PVC")
+    assert inches(row, "movement") == pytest.approx(0.05667 * 5 / 4, rel=1e-3)
+    given = rows_of("panel-wall", "joint", {EXPANSION: "6e-5 per °C"})[LEFT]
     assert not given.assumed
     assert inches(given, "movement") == pytest.approx(0.05667 / 2, rel=1e-3)
 
@@ -79,14 +82,17 @@ def test_the_expansion_of_the_core_is_assumed_and_said() -> None:
 @pytest.mark.parametrize(
     ("core", "strain"),
     [
-        # 10 °F and 20 % of humidity: 3e-5 x 5.5556 and 0.0033 x 20 / 40
-        ("MDF", 3e-5 * 50 / 9 + 0.00165),
+        # 10 °F and 20 % of humidity: wood across its grain, 5.8e-5 x 5.5556, and 0.0033 x 20 / 40
+        ("MDF", 5.8e-5 * 50 / 9 + 0.00165),
         ("gypsum", 1.62e-5 * 50 / 9 + 7.2e-6 * 20),
         ("aluminium composite", 2.4e-5 * 50 / 9),
     ],
 )
 def test_what_a_core_adds_to_its_length(core: str, strain: float) -> None:
-    assert rows_of("panel-wall", "joint", {f"{FIELD}/panel/core": core})[LEFT].values["strain"] == pytest.approx(strain)
+    row = rows_of("panel-wall", "joint", {f"{FIELD}/panel/core": core}, (EXPANSION,))[LEFT]
+    assert row.values["strain"] == pytest.approx(strain)
+    most = "the most that is published" in row.assumed[EXPANSION]
+    assert most is (core != "MDF"), "the figure of MDF is that of wood, and the note says so"
 
 
 def test_solid_wood_moves_far_more_across_its_grain_than_along_it() -> None:
@@ -97,8 +103,8 @@ def test_solid_wood_moves_far_more_across_its_grain_than_along_it() -> None:
 
 def test_a_core_of_which_nothing_is_published_gets_no_number() -> None:
     assert "damp air" in rows_of("panel-wall", "joint", {f"{FIELD}/panel/core": "plywood"})[LEFT].outside["movement"]
-    felt = rows_of("panel-wall", "joint", {f"{FIELD}/panel/core": "PET felt"})[LEFT]
-    assert felt.missing["movement"] == (f"{FIELD}/panel/expansion",)
+    felt = rows_of("panel-wall", "joint", {f"{FIELD}/panel/core": "PET felt"}, (EXPANSION,))[LEFT]
+    assert felt.missing["movement"] == (EXPANSION,)
 
 
 @pytest.mark.parametrize(
@@ -230,6 +236,6 @@ def test_joints_are_as_long_as_the_edges_of_the_pieces_that_are_laid(name: str) 
         for kind, long in layout.edges.items():
             if long and kind != "open end":
                 ratio = mine[layout.wall_name, kind] / long
-                assert 0.98 <= ratio <= 1.03 if kind == "opening" else 1 <= ratio <= 1.06, (layout.wall_name, kind)
+                assert 0.975 <= ratio <= 1.03 if kind == "opening" else 1 <= ratio <= 1.06, (layout.wall_name, kind)
                 compared += 1
     assert compared >= 4

@@ -119,7 +119,10 @@ def _expansion(edge: Edge, core: PanelCore | None) -> Input:
     if written is not None or core is None or core.expansion is None:
         return Input(written, pointer)
     worth = f"{core.expansion:.2e}".replace("e-0", "e-")
-    said = f"nothing is written: {worth} per °C is taken, the most that is published for {core.name}"
+    if core.basis == "published":
+        said = f"nothing is written: {worth} per °C is taken, the most that is published for {core.name}"
+    else:  # the figure of something that moves more, for want of one
+        said = f"nothing is written: {worth} per °C is taken for {core.name}, after {core.source}; it is not its own figure"
     return Input(core.expansion, pointer, said)
 
 
