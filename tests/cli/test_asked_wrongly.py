@@ -10,7 +10,7 @@ from command import run
     ("words", "said"),
     [
         (["inspct", "x.yaml"], 'there is no command "inspct". Did you mean inspect?'),
-        (["zzz"], 'there is no command "zzz". There are: inspect, workings, rulebook, lesson, completion.'),
+        (["zzz"], 'there is no command "zzz". There are: inspect, workings, takeoff, rulebook, lesson, completion.'),
         (["--colour", "inspect"], "there is no option --colour"),
         (["inspect", "--formt", "json", "x"], "inspect: there is no option --formt. Did you mean --format?"),
         (

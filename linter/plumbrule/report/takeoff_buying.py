@@ -15,7 +15,7 @@ if TYPE_CHECKING:
     from plumbrule.plan.plan_file import PlanFile
     from plumbrule.reading.shown import System
 
-_NAME, _FIGURE = 25, 12
+_NAME, _FIGURE, _LEAST = 25, 12, 24
 _STATES = {"short": "SHORT", "not listed": "NOT LISTED", "on hand": "on hand", "not known": "not known"}
 _TONES = {"short": ("red", "bold"), "not listed": ("red", "bold"), "not known": ("yellow",)}
 
@@ -55,10 +55,19 @@ def _line(paper: Paper, one: Amount, said: str) -> None:
     if len(name) >= _NAME:
         paper.line(name, indent=3)
         name = ""
+    tones = _TONES.get(one.state, ())
     head = f"{name:<{_NAME}}{needed + unit:<{_FIGURE}}{bought:<{_FIGURE}}{last:<{_FIGURE}}"
-    rows = wrap(one.why or said, paper.width - 3 - len(head)) if one.why or said else [""]
-    paper.line(f"{head}{rows[0]}".rstrip(), *_TONES.get(one.state, ()), indent=3, hang=_NAME)
-    for row in rows[1:]:
+    told = one.why or said
+    room = paper.width - 3 - len(head)
+    if room < _LEAST:
+        # On a narrow page what is said stands under the figures.
+        paper.line(head.rstrip(), *tones, indent=3, hang=3)
+        if told:
+            paper.line(told, indent=6, hang=3)
+        return
+    first, *rows = wrap(told, room)
+    paper.line(f"{head}{first}".rstrip(), *tones, indent=3, hang=_NAME)
+    for row in rows:
         paper.line(row, indent=3 + len(head))
 
 

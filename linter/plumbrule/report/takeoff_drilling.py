@@ -2,20 +2,29 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from plumbrule.facts.takeoff import Takeoff
 from plumbrule.facts.takeoff_drilling import DrillSheet, HoleRow
 from plumbrule.report.clean import one_line
 from plumbrule.report.figures import many
-from plumbrule.report.paper import Paper, wrap
+from plumbrule.report.paper import Paper
 from plumbrule.report.takeoff_figures import by, mark, marks, spaced, unit_of
 
 if TYPE_CHECKING:
     from plumbrule.inspection.examine import Examined
     from plumbrule.reading.shown import System
 
-_HEADS = ("leg", "row", "from heel", "bit", "marks from the LEFT end", "holes", "screw")
+_MARKS, _HOLES = "marks from the LEFT end", 7
+
+
+class _Cells(NamedTuple):
+    leg: str
+    letter: str
+    from_heel: str
+    bit: str
+    places: list[str]
+    screw: str
 
 
 def drilling_page(paper: Paper, takeoff: Takeoff, examined: Examined) -> None:
@@ -57,28 +66,35 @@ def _sheet(paper: Paper, sheet: DrillSheet, system: System) -> None:
 
 
 def _table(paper: Paper, sheet: DrillSheet, system: System) -> None:
-    cells = [(row.leg, row.letter, mark(row.from_heel, system), _bit(row, system), marks(row.marks, system),
-              str(len(row.marks)), one_line(row.screw)) for row in sheet.rows]  # fmt: skip
-    wide = max([len(mark_) for cell in cells for mark_ in cell[4]] + [4]) + 2
-    bits = max([len(cell[3]) for cell in cells] + [3]) + 2
-    screws = max([len(cell[6]) for cell in cells] + [5])
+    """One line a row of holes, marks in columns; where the page is too narrow for that, a paragraph a row."""
     heel = "from top" if sheet.kind == "cleat" else "from heel"
+    cells = [
+        _Cells(row.leg, row.letter, mark(row.from_heel, system), _bit(row, system), marks(row.marks, system),
+               one_line(row.screw))
+        for row in sheet.rows
+    ]  # fmt: skip
+    wide = max([len(place) for cell in cells for place in cell.places] + [4]) + 2
+    bits = max([len(cell.bit) for cell in cells] + [3]) + 2
+    screws = max([len(cell.screw) for cell in cells] + [5])
     lead = f"{'leg':<6}{'row':<5}{heel:<11}{'bit':<{bits}}"
-    room = max(wide * 2, paper.width - 3 - len(lead) - 7 - screws)
-    paper.line(f"{lead}{_HEADS[4]:<{room}}{'holes':<7}{'screw'}".rstrip(), "dim", indent=3, hang=3)
-    for leg, letter, from_heel, bit, places, holes, screw in cells:
-        lines = wrap(" ".join(f"{place:<{wide - 1}}" for place in places).rstrip(), room - 2)
-        if len(lines) > 1:
-            a_line = max(1, (room - 2) // wide)
-            lines = ["".join(f"{place:<{wide}}" for place in places[start : start + a_line]).rstrip()
-                     for start in range(0, len(places), a_line)]  # fmt: skip
-        else:
-            lines = ["".join(f"{place:<{wide}}" for place in places).rstrip()]
-        paper.line(
-            f"{leg:<6}{letter:<5}{from_heel:<11}{bit:<{bits}}{lines[0]:<{room}}{holes:<7}{screw}", indent=3, hang=3
-        )
+    room = paper.width - 3 - len(lead) - _HOLES - screws
+    if room < max(len(_MARKS), 3 * wide):
+        for cell in cells:
+            paper.line(
+                f"{cell.leg} {cell.letter}: {heel} {cell.from_heel}, bit {cell.bit}, "
+                f"{many(len(cell.places), 'hole')} for {cell.screw}, marks from the LEFT end {', '.join(cell.places)}",
+                indent=3, hang=3,
+            )  # fmt: skip
+        return
+    paper.line(f"{lead}{_MARKS:<{room}}{'holes':<{_HOLES}}screw", "dim", indent=3)
+    a_line = room // wide
+    for cell in cells:
+        lines = ["".join(f"{place:<{wide}}" for place in cell.places[start : start + a_line])
+                 for start in range(0, len(cell.places), a_line)] or [""]  # fmt: skip
+        front = f"{cell.leg:<6}{cell.letter:<5}{cell.from_heel:<11}{cell.bit:<{bits}}"
+        paper.line(f"{front}{lines[0]:<{room}}{len(cell.places):<{_HOLES}}{cell.screw}", indent=3)
         for line in lines[1:]:
-            paper.line(line, indent=3 + len(lead))
+            paper.line(line.rstrip(), indent=3 + len(lead))
 
 
 def _bit(row: HoleRow, system: System) -> str:
