@@ -73,8 +73,8 @@ def test_with_it_the_push_draws_the_angle_off_its_wall():
 
 
 def test_an_angle_on_the_back_wall_beside_brackets_stays_mixed():
-    on = replace("/angles/seat-end/wall", "back")
-    found = rows("corner-seat", on)
+    on = (replace("/angles/seat-end/wall", "back"), replace("/angles/seat-end/left", "80 in"))
+    found = rows("corner-seat", *on)
     assert row(found, "board_load", f"seat {UNDER}").values["not_covered"] == "angles, brackets and cleats are mixed"
 
 
