@@ -8,8 +8,9 @@ from functools import lru_cache
 
 from plumbrule import shipped
 from plumbrule.catalogue.fact import Row
-from plumbrule.facts.facts import work_out
+from plumbrule.facts.facts import Facts, work_out
 from plumbrule.inspection.judge import Judgement, judge
+from plumbrule.plan.plan_file import Plan
 from plumbrule.plan.read import read_plan
 from plumbrule.reading.fault import Place, Unreadable
 from plumbrule.reading.notation import NotAQuantity
@@ -41,9 +42,8 @@ class Example:
 
     def __init__(self, rule: Rule, example: ExampleFile) -> None:
         self.example = example
-        self.document = patched(base_plan(example.plan), example.patch)
-        self.plan = read_plan(self.document)
-        self.facts = work_out(self.plan)
+        # Many examples are a base plan as it stands.
+        self.document, self.plan, self.facts = _worked(example) if example.patch else _as_it_stands(example.plan)
         settings = rule.values()
         self.judged: list[tuple[Row, Judgement]] = [
             (row, judge(rule, row, settings))
@@ -57,6 +57,19 @@ class Example:
 def base_plan(name: str) -> Document:
     """A plan of the shipped folder, by its bare name. Raises Unreadable when there is none."""
     return read_file(shipped.folder("plans") / f"{name}.yaml")
+
+
+def _worked(example: ExampleFile) -> tuple[Document, Plan, Facts]:
+    document = patched(base_plan(example.plan), example.patch)
+    plan = read_plan(document)
+    return document, plan, work_out(plan)
+
+
+@lru_cache(maxsize=32)
+def _as_it_stands(name: str) -> tuple[Document, Plan, Facts]:
+    document = base_plan(name)
+    plan = read_plan(document)
+    return document, plan, work_out(plan)
 
 
 def prove(rule: Rule, file: RuleFile, document: Document) -> Iterator[Outcome]:
