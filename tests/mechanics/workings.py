@@ -7,9 +7,12 @@ from dataclasses import fields, is_dataclass
 from typing import Any
 
 from board_workings import BOARD_CALLS
+from finishing_workings import FINISHING_CALLS
 from hazard_workings import HAZARD_CALLS
+from joint_workings import JOINT_CALLS
 from load_workings import LOAD_CALLS
 from panel_workings import PANEL_CALLS
+from quantity_workings import QUANTITY_CALLS
 from room_workings import ROOM_CALLS
 
 from plumbrule.mechanics import (
@@ -217,4 +220,7 @@ CALLS: dict[str, Callable[[], Any]] = {
     **ROOM_CALLS,
     **HAZARD_CALLS,
     **PANEL_CALLS,
+    **JOINT_CALLS,
+    **FINISHING_CALLS,
+    **QUANTITY_CALLS,
 }

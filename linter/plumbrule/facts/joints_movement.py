@@ -122,7 +122,7 @@ def _expansion(edge: Edge, core: PanelCore | None) -> Input:
     if core.basis == "published":
         said = f"nothing is written: {worth} per °C is taken, the most that is published for {core.name}"
     else:  # the figure of something that moves more, for want of one
-        said = f"nothing is written: {worth} per °C is taken for {core.name}, after {core.source}; it is not its own figure"
+        said = f"nothing is written: {worth} per °C is taken for {core.name}, the figure of another: {core.source}"
     return Input(core.expansion, pointer, said)
 
 

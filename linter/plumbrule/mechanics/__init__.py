@@ -1,13 +1,14 @@
 """Published formulas. Numbers in, a worked value out; nothing here knows a plan or a rule.
 
 Arguments are SI (mm, N, MPa, kg, degrees, °C); specific gravity has no unit. Every function returns a `Worked`, or a
-small frozen class of them, or raises `OutsideRulebook` (the published formulas stop here: one sentence, no number) or
+small record of them, or raises `OutsideRulebook` (the published formulas stop here: one sentence, no number) or
 `NotPossible` (a dimension that cannot be). `Given` is `float | Worked`: pass an earlier `Worked` on and it becomes a
 step of the later one; `given.si(worked)` is its value in SI. An empirical formula is worked in the units it is
 printed in, so mind `Worked.unit`.
 
 tables        load() -> Tables with .framing .board .fastener .wood_screw .steel .dressed .angle .clearance .washer
-              .flat_head .bolt_edge .bending_yield; rows in table_rows; compile_tables, write_compiled
+              .flat_head .bolt_edge .bending_yield .panel_core; rows in table_rows; files, digests and compiled twin in
+              table_files; what tasks do to people in task_table
 outside       OUTSIDE_WORDS, REASONS, outside(word), screw_kind_word, support_word
 classify      first(*words), size_word, wood_word, gap_word, bite_word, cover_word, across_grain_word, end_grain_word
 tolerance     play, offset_at_face, lean, offset_at_tip, offset_rss, cover_to_axis, cover_at_tip
@@ -56,8 +57,37 @@ cleat         lumber_stress, cleat_modulus, cleat_moment_capacity, cleat_shear_c
 bracket       bracket_screws, arm_moment, unbraced_drop, brace, nearer_bracket
 group         screw_group, in_plane, vertical_line, out_of_plane: the elastic method
 
-The edges of panels:
+The board: what its wood stands, how it bends, and how it moves in the air of the room:
 
+board_wood      solid_board, published, require_thickness: of which boards the averages speak
+allowable       strength_ratio, seasoning, exclusion, size_factor, {bending,shear,bearing,tension_across}_allowable
+lumber_factors  lumber_wet_service, adjusted_stress
+simple_span     rectangle_modulus, even_bending_stress, midspan_bending_stress, rectangle_shear_stress, even_sag, …
+across_grain    cantilever_across_moment;  board_bearing: bearing_area, board_bearing_stress, bearing_left
+stiffness       board_modulus, creep_factor, long_term_drop, seat_drop_limit, shelf_sag_limit, visible_sag, feel
+crack           cuts_through, twist_share, cut_front_drop, fill_credit, screw_to_crack
+moisture        equilibrium_moisture, moisture_band -> MoistureBand, largest_change
+movement        movement_coefficient, board_movement, along_grain_movement, steel_growth
+shrinkage       partial_shrinkage, lumber_shrinkage, movement_by_shrinkage
+restraint       across_stiffness, restraint_stress, splitting_strength, deepest_bite, slab_{end,edge}_distance
+slack           slack_needed, play_needed, slack_given, slot_needed, back_gap_needed, front_gap_needed, end_gap_left
+
+Panels, their edges and their adhesive, boxes behind them, the room:
+
+slabs           Slab, Rect, height, outline, area, parts, smallest_width: shapes on a wall
+course          bands, joints, lay -> Laying, stagger;  course_edges: edges, cover -> Cover, strips -> Strips
+panel_stock     cut_from_panels -> Cutting;  panel_glue: sure_lines, glued_area, weight
 panel_movement  thermal_strain, humidity_strain, humidity_swelling, wood_strain, strain, growth, edge_movement
 sealant         joint_width, movement_share, usual_depth, bead_depth, bead_volume, fillet_volume, sloping_length
+bonding         gap_under_panel, bonded_area, bond_shear
+box             rim_behind, plate_width, plate_height, cover_lap, device_screw
+room            turned_too_far, closing_gap, gap_change, niche_narrows
+
+Work, and what it takes:
+
+grit            grain, step;  coats: is_film, clock, last_grit -> LastGrit, pour_depth
+calendar        WorkingHours, Span, day_and_clock;  precedence: Task, Times, in_turn, times, longest_chain, lasts
+lifting         board_mass, block_mass, angle_mass, each_lifts, reach_to_hands, recommended_weight, wall_area
+quantities      surface, coated, coats_area, coats_volume, fill_volume, glue_volume, dabs_volume, strips, discs, legs
+cutting_stock   cut -> CutList, fewest -> Cutting;  cutting_bound: linear_bound, rounded
 """
