@@ -68,7 +68,8 @@ def test_more_parts_cost_no_more_than_their_share(name):
     """Evaluations, and all calls of functions from the text of the plan to its verdict: the step from two to four
     times the parts against the step from one to two."""
     once, twice, four_times = (counts_of(with_parts(name, times)) for times in (1, 2, 4))
-    assert twice.judgements > once.judgements * 1.5
+    # Some rules look at the job as a whole, once however many parts it has.
+    assert twice.judgements > once.judgements * 1.3
     for few, more, many in zip(once, twice, four_times, strict=True):
         assert many - more <= GROWTH * 2 * (more - few)
 
