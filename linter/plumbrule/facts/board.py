@@ -104,7 +104,7 @@ def _cutting(desk: Desk, placed: Placed) -> None:
         if steps is None:
             raise Missing(["/steps"])
         cuts, unsaid = _doing("cut board to length", {placed.name}, steps)
-        lays, unsaid_lays = _doing("lay panels", fields, steps)
+        lays, unsaid_lays = _doing("lay panels", fields | set(walls), steps)
         if (not cuts and unsaid) or (not lays and unsaid_lays):
             raise Missing([*(() if cuts else unsaid), *(() if lays else unsaid_lays)])
         for cut in cuts:

@@ -32,7 +32,9 @@ def _row(parts: Parts, name: str, step: Step, task: TaskRow) -> Row:
     desk = Desk(HAZARD_STEP, here, here, f"step {name}")
     at = f"{here}/task"
     desk.set("task", step.task, at)
-    desk.set("where", step.where, f"{here}/where")
+    # What is done to a wall is done where the wall stands, whatever the step says.
+    at_the_wall = task.reaches == "wall" or task.disturbs != "nothing"
+    desk.set("where", "in the room" if at_the_wall else step.where, at if at_the_wall else f"{here}/where")
     desk.set("wears", tuple(step.wears), f"{here}/wears")
     desk.set("controls", tuple(step.controls), f"{here}/controls")
     desk.set("people", float(step.people), f"{here}/people")

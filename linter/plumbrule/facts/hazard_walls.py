@@ -37,7 +37,7 @@ def _row(parts: Parts, name: str, wall: Wall) -> Row:
     desk.set("touched", bool(what), *(sources or (here,)))
     desk.set("disturbed", tuple(what), *sources)
     _age(desk, parts)
-    _face(desk, here, wall)
+    _face(desk, here, wall, next((pointer for pointer, _, how in steps if how == "pried"), None))
     _tests(desk, wall, f"{here}/surface/tests")
     desk.get("paint_disturbed", lambda: _area(desk, parts, name, steps))
 
@@ -75,12 +75,19 @@ def _age(desk: Desk, parts: Parts) -> None:
     desk.set("region", region if region in ("US", "CA") else "elsewhere", "/site/region")
 
 
-def _face(desk: Desk, here: str, wall: Wall) -> None:
-    """What is on the wall, and what its lining is made of."""
+def _face(desk: Desk, here: str, wall: Wall, pried: str | None) -> None:
+    """What is on the wall, and what its lining is made of. `pried` is the step that takes its base trim off, if any: a
+    bare wall has painted trim all the same."""
     at = f"{here}/surface"
     surface = wall.surface
     coating = surface.coating if surface else None
-    desk.get("painted", lambda: desk.word(Input(coating, f"{at}/coating")) != "none")
+
+    def painted() -> bool:
+        if pried is not None and coating == "none":
+            return bool(desk.need(Input(True, pried, "nothing says what is on the base trim: paint is taken")))
+        return desk.word(Input(coating, f"{at}/coating")) != "none"
+
+    desk.get("painted", painted)
     texture = surface.texture if surface else None
     desk.get("textured", lambda: desk.word(Input(texture, f"{at}/texture")) != "smooth")
     desk.get("papered", lambda: desk.word(Input(coating, f"{at}/coating")) in _PAPERS)

@@ -6,7 +6,6 @@ from collections.abc import Iterator
 
 from plumbrule.facts.desk import Desk, Input, Missing
 from plumbrule.facts.order import Order
-from plumbrule.facts.sequence_parts import parts
 from plumbrule.plan.boards import Board
 from plumbrule.plan.plan_file import Plan
 from plumbrule.reading.quantities import Load
