@@ -66,6 +66,16 @@ def test_rulebook_check_finds_an_example_that_comes_out_wrong(tmp_path: Path) ->
     assert "1 example came out as written" in ran.out
 
 
+def test_rulebook_check_of_an_example_that_changes_what_is_not_there(tmp_path: Path) -> None:
+    rules = thumb_rules(tmp_path / "rules")
+    (file,) = rules.rglob("angle-*.yaml")
+    patch = "patch: [{op: replace, path: /angles/nowhere/length, value: 5 mm}], at: /angles/ledge-back"
+    file.write_text(file.read_text().replace("at: /angles/ledge-back", patch, 1))
+    ran = run("rulebook", "--check", rules)
+    assert ran.code == 1
+    assert "The plan has no /angles/nowhere. Use add instead of replace, or check the pointer.\n" in ran.err
+
+
 def test_rulebook_check_of_a_rule_that_cannot_be_read(tmp_path: Path) -> None:
     rules = thumb_rules(tmp_path / "rules")
     path = rules / "steel" / "angle-longer-than-a-thumb.yaml"

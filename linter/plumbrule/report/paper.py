@@ -82,6 +82,7 @@ class Paper:
 def wrap(text: str, width: int, first: int = 0) -> list[str]:
     """Lines of at most `width` columns (the first may be `first` wider), broken between words. A word that is wider
     than a line by itself is cut, so that nothing runs out of the page; what `JOIN` binds stays together."""
+    width = max(width, 1)
     lines: list[str] = []
     line = ""
     for word in text.split(" "):

@@ -66,8 +66,11 @@ def unseen(paper: Paper, examined: Examined) -> None:
         count = many(len(inspection.assumed), "thing")
         was = "was" if len(inspection.assumed) == 1 else "were"
         paper.line(f"{count} {was} taken as the worse case because the plan is silent (plumbrule workings --defaults):")
+        alike: dict[str, list[str]] = {}
         for pointer, says in inspection.assumed:
-            paper.line(f"{one_line(pointer)}   {one_line(says)}", indent=3, hang=3)
+            alike.setdefault(says, []).append(one_line(pointer))
+        for says, pointers in alike.items():
+            paper.line(f"{', '.join(pointers)}   {one_line(says)}", indent=3, hang=3)
 
 
 def measure(paper: Paper, examined: Examined, things: Sequence[Wanting]) -> None:

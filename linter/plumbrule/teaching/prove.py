@@ -14,7 +14,7 @@ from plumbrule.plan.plan_file import Plan
 from plumbrule.plan.read import read_plan
 from plumbrule.reading.fault import Place, Unreadable
 from plumbrule.reading.notation import NotAQuantity
-from plumbrule.reading.patch import patched
+from plumbrule.reading.patch import PatchRefused, patched
 from plumbrule.reading.places import Document, read_file
 from plumbrule.rulebook.file import ExampleFile, RuleFile
 from plumbrule.rulebook.rule import Rule
@@ -86,8 +86,8 @@ def prove(rule: Rule, file: RuleFile, document: Document) -> Iterator[Outcome]:
                 says = _check(kind, Example(rule, example), example)
             except Unreadable as error:
                 says = "the patched plan cannot be read: " + "; ".join(str(fault) for fault in error.faults[:3])
-            except NotAQuantity as error:
-                says = str(error)
+            except (NotAQuantity, PatchRefused) as error:
+                says = str(error).removesuffix(".")
             yield Outcome(kind, number, place, says)
 
 
