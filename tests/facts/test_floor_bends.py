@@ -8,8 +8,11 @@ from hypothesis import given
 from hypothesis import strategies as st
 from steel_rows import plan_of
 
+from plumbrule.catalogue.rows_purchase import NEED
+from plumbrule.facts.desk import Desk, Missing
 from plumbrule.facts.layout import layouts
 from plumbrule.facts.supports import supports
+from plumbrule.facts.wall_face import face
 
 INCH = 25.4
 
@@ -49,3 +52,20 @@ def test_a_bend_on_the_straight_line_changes_nothing(place, eighths):
     bent = plan_of("panel-wall", {"/walls/north/floor_drop": floor})
     one, other = (sum(p.area for p in layouts(plan, supports(plan))[0].pieces) for plan in (plain, bent))
     assert one == pytest.approx(other, rel=1e-6)
+
+
+def test_a_wall_is_as_large_as_its_ceiling_lets_it_be():
+    """170 in wide, 8 ft at both ends and 12 ft in the middle: 14-1/6 ft by 10 ft on the average, in two halves."""
+    high = {"left": "8 ft", "right": "8 ft", "points": [{"at": "85 in", "height": "12 ft"}]}
+    plan = plan_of("panel-wall", {"/walls/north/ceiling": high})
+    wall = plan.model.walls["north"]
+    desk = Desk(NEED, "", "", "")
+    assert face(desk, wall, "/walls/north").value / (304.8**2) == pytest.approx(170 / 12 * 10)
+
+
+def test_a_bend_of_the_ceiling_still_to_be_measured_is_named():
+    high = {"left": "8 ft", "right": "8 ft", "points": [{"at": "85 in", "height": "measure on site"}]}
+    plan = plan_of("panel-wall", {"/record/status": "template", "/walls/north/ceiling": high})
+    with pytest.raises(Missing) as missing:
+        face(Desk(NEED, "", "", ""), plan.model.walls["north"], "/walls/north")
+    assert missing.value.pointers == ("/walls/north/ceiling/points/0/height",)

@@ -239,3 +239,44 @@ def test_joints_are_as_long_as_the_edges_of_the_pieces_that_are_laid(name: str) 
                 assert 0.975 <= ratio <= 1.03 if kind == "opening" else 1 <= ratio <= 1.06, (layout.wall_name, kind)
                 compared += 1
     assert compared >= 4
+
+
+HOLLOW = {"left": "0 in", "right": "1/2 in", "points": [{"at": "80 in", "drop": "3 in"}]}
+HUMP = {"left": "1/2 in", "right": "1/2 in", "points": [{"at": "80 in", "drop": "0 in"}]}
+VAULT = {"left": "102 in", "right": "102 in", "points": [{"at": "85 in", "height": "132 in"}]}
+FLOOR = "joint over the floor of wall north"
+
+
+def test_a_hollow_between_the_ends_opens_the_gap_over_the_floor() -> None:
+    """The panels reach down to 7-3/4 less 8 in: 1/4 in below the datum, and 2-3/4 in over a hollow of 3 in."""
+    row = rows_of("panel-wall", "joint", {"/walls/north/floor_drop": HOLLOW})[FLOOR]
+    assert inches(row, "gap_widest") == pytest.approx(2.75)
+    assert inches(row, "gap") == pytest.approx(0.25)
+    # from 0 to 80 in falling 3 in, from 80 to 170 in rising 2-1/2 in
+    assert inches(row, "length") == pytest.approx((80**2 + 3**2) ** 0.5 + (90**2 + 2.5**2) ** 0.5)
+
+
+def test_a_hump_between_the_ends_closes_the_gap_under_level_panels() -> None:
+    """The lower edge stays 8-1/4 less 8 in over the datum: 3/4 in at the ends, 1/4 in over the hump."""
+    changes = {
+        "/walls/north/floor_drop": HUMP,
+        f"{FIELD}/courses/scribed": "none",
+        f"{FIELD}/courses/level_line": "8-1/4 in",
+    }
+    row = rows_of("panel-wall", "joint", changes)[FLOOR]
+    assert inches(row, "gap") == pytest.approx(0.25)
+    assert inches(row, "gap_widest") == pytest.approx(0.75)
+
+
+def test_a_ceiling_that_rises_between_the_ends_makes_its_joint_longer_and_the_panels_taller() -> None:
+    """132 in over the datum at 85 in, and the floor there has fallen by half of 1/2 in."""
+    row = rows_of("panel-wall", "joint", {"/walls/north/ceiling": VAULT})[CEILING]
+    assert inches(row, "length") == pytest.approx(2 * (85**2 + 30**2) ** 0.5)
+    assert inches(row, "run") == pytest.approx(132.25)
+
+
+def test_a_bend_still_to_be_measured_keeps_the_joints_from_being_known() -> None:
+    bent = {"left": "0 in", "right": "1/2 in", "points": [{"at": "80 in", "drop": "measure on site"}]}
+    row = rows_of("panel-wall", "joint", {"/record/status": "template", "/walls/north/floor_drop": bent})[FLOOR]
+    for field in ("gap", "gap_widest", "length", "movement"):
+        assert row.missing[field] == ("/walls/north/floor_drop/points/0/drop",)

@@ -8,7 +8,7 @@ from plumbrule.catalogue.fact import Row
 from plumbrule.catalogue.rows_hazards import OLD_WALL
 from plumbrule.facts.desk import Desk, Input
 from plumbrule.facts.hazard_parts import Parts, children, task_rows
-from plumbrule.mechanics.lifting import wall_area
+from plumbrule.facts.wall_face import face
 from plumbrule.mechanics.worked import Worked
 from plumbrule.plan.steps import Step
 from plumbrule.plan.walls import Wall
@@ -130,14 +130,7 @@ def _area(desk: Desk, parts: Parts, name: str, steps: tuple[tuple[str, Step, str
         if support.wall_name == name and support.lining_behind.value != "left in place"
     ]
     if not how.isdisjoint(_WHOLE_FACE) or ("cut" in how and not strips):
-        ceiling = wall.ceiling
-        sizes = (
-            Input(wall.width, f"{here}/width"),
-            Input(ceiling.left if ceiling else None, f"{here}/ceiling/left"),
-            Input(ceiling.right if ceiling else None, f"{here}/ceiling/right"),
-        )
-        desk.need_all(*sizes)
-        return wall_area(*(desk.length(size) for size in sizes))
+        return face(desk, wall, here)
     for support in strips:
         desk.need_all(support.length, support.wall_leg_size)
     return sum(desk.length(support.length) * desk.length(support.wall_leg_size) for support in strips)

@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
 from typing import NamedTuple
 
 from plumbrule.facts.corner import ENDS, End, Met, corner_at
 from plumbrule.facts.desk import Desk, Input, Missing
 from plumbrule.mechanics import sealant as mechanics
+from plumbrule.mechanics.slabs import Line, height
 from plumbrule.mechanics.worked import Number, Worked
 from plumbrule.plan.fixtures import Opening
 from plumbrule.plan.panels import PanelField
 from plumbrule.plan.plan_file import Plan
-from plumbrule.plan.walls import Wall
+from plumbrule.plan.walls import CeilingPoint, FloorPoint, Wall
 
 
 class Edge(NamedTuple):
@@ -99,32 +101,67 @@ def width(edge: Edge) -> Input:
     return Input(edge.wall.width, f"{edge.wall_at}/width")
 
 
-def ceilings(edge: Edge) -> tuple[Input, Input]:
-    """Height of the ceiling over the datum at the left and right end of the wall."""
+def ceilings(edge: Edge) -> tuple[Input, ...]:
+    """Height of the ceiling over the datum at the left and right end of the wall, then at each of its bends."""
     ceiling, at = edge.wall.ceiling, f"{edge.wall_at}/ceiling"
-    return Input(ceiling and ceiling.left, f"{at}/left"), Input(ceiling and ceiling.right, f"{at}/right")
+    ends = Input(ceiling and ceiling.left, f"{at}/left"), Input(ceiling and ceiling.right, f"{at}/right")
+    bends = (one.height for one in (ceiling.points if ceiling else ()))
+    return (*ends, *(Input(one, f"{at}/points/{index}/height") for index, one in enumerate(bends)))
 
 
-def drops(edge: Edge) -> tuple[Input, Input]:
-    """How far the floor lies below the datum at the left and right end of the wall."""
+def drops(edge: Edge) -> tuple[Input, ...]:
+    """How far the floor lies below the datum at the left and right end of the wall, then at each of its bends."""
     drop, at = edge.wall.floor_drop, f"{edge.wall_at}/floor_drop"
-    return Input(drop and drop.left, f"{at}/left"), Input(drop and drop.right, f"{at}/right")
+    ends = Input(drop and drop.left, f"{at}/left"), Input(drop and drop.right, f"{at}/right")
+    bends = (one.drop for one in (drop.points if drop else ()))
+    return (*ends, *(Input(one, f"{at}/points/{index}/drop") for index, one in enumerate(bends)))
 
 
 def heights(desk: Desk, edge: Edge) -> tuple[float, float]:
     """From the floor to the ceiling at the left and right end of the wall, mm. Raises Missing."""
-    inputs = (*ceilings(edge), *drops(edge))
+    inputs = (*ceilings(edge)[:2], *drops(edge)[:2])
     desk.need_all(*inputs)
     high_left, high_right, low_left, low_right = (desk.length(one) for one in inputs)
     return high_left + low_left, high_right + low_right
 
 
+def tallest(desk: Desk, edge: Edge) -> float:
+    """From the floor to the ceiling where that is most, mm: at an end of the wall or at a bend. Raises Missing."""
+    desk.need_all(*ceilings(edge), *drops(edge), *_places(edge))
+    if not _places(edge):
+        return max(heights(desk, edge))
+    ceiling, floor = _line(desk, edge, "ceiling"), _line(desk, edge, "floor")
+    return max(height(ceiling, x) + height(floor, x) for x, _ in (*ceiling, *floor))
+
+
+def _bends(edge: Edge, kind: str) -> tuple[Input, ...]:
+    """Where along the wall its ceiling or its floor bends."""
+    key, line = ("ceiling", edge.wall.ceiling) if kind == "ceiling" else ("floor_drop", edge.wall.floor_drop)
+    points: Sequence[CeilingPoint | FloorPoint] = line.points if line else ()
+    return tuple(Input(one.at, f"{edge.wall_at}/{key}/points/{index}/at") for index, one in enumerate(points))
+
+
+def _places(edge: Edge) -> tuple[Input, ...]:
+    """The bends of both, and the width that they are told from; nothing where both are straight."""
+    found = (*_bends(edge, "ceiling"), *_bends(edge, "floor"))
+    return (width(edge), *found) if found else ()
+
+
+def _line(desk: Desk, edge: Edge, kind: str) -> Line:
+    """Ceiling heights, or drops of the floor, from the left end of the wall to the right one. Raises Missing."""
+    measures, bends = ceilings(edge) if kind == "ceiling" else drops(edge), _bends(edge, kind)
+    desk.need_all(width(edge), *measures, *bends)
+    left, right, *between = (desk.length(one) for one in measures)
+    places = [desk.length(one) for one in bends]
+    return ((0.0, left), *zip(places, between, strict=True), (desk.length(width(edge)), right))
+
+
 def length(desk: Desk, edge: Edge) -> Worked | float:
     """Length of the joint, mm, along the wall as it stands: the gaps at its ends are in it. Raises Missing."""
     if edge.kind in ("ceiling", "floor"):
-        ends = ceilings(edge) if edge.kind == "ceiling" else drops(edge)
-        desk.need_all(width(edge), *ends)
-        return mechanics.sloping_length(desk.length(width(edge)), *(desk.length(one) for one in ends))
+        line = _line(desk, edge, edge.kind)
+        parts = [mechanics.sloping_length(x1 - x0, y0, y1) for (x0, y0), (x1, y1) in pairwise(line)]
+        return parts[0] if len(parts) == 1 else sum(one.value for one in parts)
     if edge.opening is not None:
         return _round_opening(desk, edge, edge.opening)
     left, right = heights(desk, edge)
@@ -135,7 +172,7 @@ def gap_at_floor(desk: Desk, edge: Edge) -> tuple[float, float]:
     """The narrowest and the widest gap over the floor, mm. Raises Missing.
 
     Panels that are not scribed keep their lower edge level while the floor falls away. A scribed course keeps its gap
-    as far down as a panel reaches from the level line.
+    as far down as a panel reaches from the level line. Both are least and most at an end of the wall or at a bend.
     """
     courses, panel = edge.field.courses, edge.field.panel
     line = Input(courses.level_line, f"{edge.at}/courses/level_line")

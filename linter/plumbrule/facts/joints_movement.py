@@ -7,7 +7,7 @@ from math import ceil
 
 from plumbrule.catalogue.rows_joints import JOINT
 from plumbrule.facts.desk import Desk, Input, Missing, Once
-from plumbrule.facts.joints_edges import Edge, heights, need_kind, width
+from plumbrule.facts.joints_edges import Edge, need_kind, tallest, width
 from plumbrule.facts.reference import tables
 from plumbrule.mechanics import panel_movement as mechanics
 from plumbrule.mechanics.given import Given, si
@@ -47,7 +47,7 @@ class Movements:
         wanting: list[str] = []
         if True in ways:
             try:
-                heights(desk, edge)
+                tallest(desk, edge)
             except Missing as missing:
                 wanting.extend(missing.pointers)
         found: list[tuple[float, Worked, Worked]] = []
@@ -64,7 +64,7 @@ class Movements:
         if wanting:
             raise Missing(wanting)
         for upright, strain in strains.items():
-            run = max(heights(desk, edge)) if upright else desk.length(width(edge))
+            run = tallest(desk, edge) if upright else desk.length(width(edge))
             piece = min(panel.height if upright else panel.length, run)  # type: ignore[type-var]
             joints = max(ceil(run / piece - 1e-9) - 1, 0)  # type: ignore[operator]
             moves = mechanics.edge_movement(run, piece, strain, float(joints), desk.length(joint))  # type: ignore[arg-type]

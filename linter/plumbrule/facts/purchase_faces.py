@@ -10,9 +10,9 @@ from plumbrule.facts.desk import Desk, Input, Missing
 from plumbrule.facts.order import order
 from plumbrule.facts.purchase_lines import ByLine, Line, begin, count_bought, line_for, volume_bought
 from plumbrule.facts.supports import Support
+from plumbrule.facts.wall_face import face
 from plumbrule.mechanics import quantities
 from plumbrule.mechanics.given import Given, si
-from plumbrule.mechanics.lifting import wall_area
 from plumbrule.mechanics.worked import NotPossible, Worked
 from plumbrule.plan.plan_file import Plan
 from plumbrule.reading.labels import GritSize
@@ -77,14 +77,10 @@ def _faces(desk: Desk, plan: Plan, walls: Sequence[str]) -> Worked:
     wanting: list[str] = []
     for name in walls:
         wall, here = (plan.model.walls or {})[name], f"/walls/{name}"
-        sources = [Input(wall.width, f"{here}/width")]
-        sources += [Input(getattr(wall.ceiling, end, None), f"{here}/ceiling/{end}") for end in ("left", "right")]
         try:
-            desk.need_all(*sources)
+            found.append(face(desk, wall, here))
         except Missing as missing:
             wanting.extend(missing.pointers)
-        else:
-            found.append(wall_area(*(desk.length(source) for source in sources)))
     if wanting:
         raise Missing(wanting)
     if not found:
