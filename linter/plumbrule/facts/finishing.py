@@ -99,8 +99,11 @@ def _finish(placed: Placed) -> Row:
         number = None if finish is None else float(getattr(finish.coats, side))
         desk.copy(f"coats_{side}", Input(number, pointer if finish else at, said))
     desk.get("coats_most", lambda: max(desk.numbers(*(f"coats_{side}" for side in _SIDES))))
-    if not desk.known("coats_most") or desk.number("coats_most") > 1:
-        desk.get("between_coats", lambda: clock.between_coats(desk.number("coats_most")))
+    if not desk.known("coats_most"):
+        desk.get("between_coats", lambda: desk.number("coats_most"))
+    elif (most := desk.number("coats_most")) > 1:
+        # Known already, so that a finding stands at the wait and not at the number of coats.
+        desk.get("between_coats", lambda: clock.between_coats(most))
     for field, what in (("recoat_needed", "recoat"), ("handle_needed", "handle"), ("cure_needed", "cure")):
         desk.get(field, lambda what=what: coats.clock(tables(), desk.text("kind"), what))  # type: ignore[misc]
     desk.get("set_after_finish", clock.set_after_finish)

@@ -42,9 +42,10 @@ def _row(parts: Parts, name: str, wall: Wall) -> Row:
     desk.get("paint_disturbed", lambda: _area(desk, parts, name, steps))
 
     def lead_safe() -> bool:
-        desk.need(Input(parts.model.steps, "/steps"))
-        for pointer, _, _ in steps:
+        # Those that lack it first: a finding stands where it has to be written.
+        for pointer, _, _ in sorted(steps, key=lambda one: "lead-safe work" in one[1].controls):
             desk.need(Input(True, f"{pointer}/controls"))
+        desk.need(Input(parts.model.steps, "/steps"))
         return bool(steps) and all("lead-safe work" in step.controls for _, step, _ in steps)
 
     desk.get("lead_safe", lead_safe)
