@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from plumbrule.catalogue.fact import RowType, count, number, truth, word
+from plumbrule.plan.words import BOX_FITTINGS
 
 GROUPS: tuple[str, ...] = (
     "panels", "steel", "screws", "washers", "boards", "timber", "trims", "sealants", "backers", "finishes", "primers",
@@ -37,8 +38,12 @@ NEED = RowType(
         count("goes_round", "how many times over what is bought would do the job"),
         # Its size
         truth("size_said", "the purchase list says a size of its own"),
-        number("planned_size", "mm", "size by the plan: length of a screw, depth of a box extender"),
+        number("planned_size", "mm", "size by the plan: length of a screw or a panel, depth of a box extender"),
         number("bought_size", "mm", "size on the purchase list"),
+        truth("thickness_said", "the purchase list says a thickness that the plan has as well"),
+        number("planned_thickness", "mm", "thickness by the plan: of steel, a panel, a washer or a backer"),
+        truth("extends", "it is to bring the rim of a box forward"),
+        word("fitting", BOX_FITTINGS, "which box fitting is bought"),
         truth("same_species", "the wood bought is of the species that the plan reckons with"),
         # Boards
         number("finished_length", "mm", "length of the board when it is done"),
@@ -47,7 +52,7 @@ NEED = RowType(
         number("finished_thickness", "mm", "thickness of the board when it is done"),
         truth("flattened", "a step takes wood off its faces"),
         number("bought_depth", "mm", "depth of the board as bought"),
-        number("bought_thickness", "mm", "thickness of the board as bought"),
+        number("bought_thickness", "mm", "thickness of it as bought"),
         # Handling
         number("mass", "kg", "mass of all of it as it is built in"),
     ),

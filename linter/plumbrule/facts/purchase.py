@@ -40,7 +40,7 @@ def _unwritten(label: str, pointer: str) -> Row:
     """A row that lacks the one thing that only the rule on what is not listed asks of it."""
     desk = Desk(NEED, "/purchase", "/purchase", label)
     desk.set("amount", "not reckoned", pointer)
-    for field in ("guards", "on_hand", "size_said", "flattened"):
+    for field in ("guards", "on_hand", "size_said", "thickness_said", "extends", "flattened"):
         desk.set(field, False, pointer)
     desk.get("listed", lambda: bool(desk.need(Input(None, pointer))))
     return desk.row()

@@ -71,7 +71,8 @@ def begin(line: Line, amount: str, part: str) -> Desk:
     desk.set("listed", line.bought is not None, line.at)
     desk.set("guards", line.group == "protection", part)
     desk.set("on_hand", False, "/on_hand")
-    desk.set("size_said", False, line.at)
+    for field in ("size_said", "thickness_said", "extends"):
+        desk.set(field, False, line.at)
     return desk
 
 
@@ -89,6 +90,14 @@ def size_bought(desk: Desk, line: Line, key: str, planned: Input) -> None:
     if line.says(key):
         desk.copy("planned_size", planned)
         desk.copy("bought_size", line.of(key))
+
+
+def thickness_bought(desk: Desk, line: Line, planned: Input) -> None:
+    """A thickness that the list may say again: every sum of the plan is for its own."""
+    if line.says("thickness"):
+        desk.set("thickness_said", True, f"{line.at}/thickness")
+        desk.copy("planned_thickness", planned)
+        desk.copy("bought_thickness", line.of("thickness"))
 
 
 def volume_bought(desk: Desk, line: Line) -> None:

@@ -10,7 +10,7 @@ from plumbrule.facts.desk import Desk, Input, Missing
 from plumbrule.facts.layout import WallLayout, layouts
 from plumbrule.facts.order import order
 from plumbrule.facts.protection import protection_needed
-from plumbrule.facts.purchase_lines import ByLine, Line, begin, count_bought, line_for, size_bought
+from plumbrule.facts.purchase_lines import ByLine, Line, begin, count_bought, line_for, size_bought, thickness_bought
 from plumbrule.facts.reference import tables
 from plumbrule.facts.supports import Support
 from plumbrule.mechanics.board_wood import SHEETS
@@ -19,6 +19,7 @@ from plumbrule.mechanics.worked import OutsideRulebook, Worked
 from plumbrule.plan.boards import Board
 from plumbrule.plan.panels import Panel
 from plumbrule.plan.plan_file import Plan
+from plumbrule.plan.words import BOX_FITTINGS
 
 # The two screws that hold a device in each gang grow longer when the rim comes forward.
 _DEVICE_SCREWS = 2
@@ -42,6 +43,8 @@ def _panels(plan: Plan, carried: Sequence[Support]) -> Iterator[Row]:
         desk.get("needed_count", partial(_laid, desk, name, [one for one in laid if one.field_name == name]))
         if line.bought is not None:
             desk.get("bought_count", partial(_panels_bought, desk, line, name, field.panel))
+        size_bought(desk, line, "length", Input(field.panel.length, f"/panels/{name}/panel/length"))
+        thickness_bought(desk, line, Input(field.panel.thickness, f"/panels/{name}/panel/thickness"))
         yield desk.row()
 
 
@@ -78,6 +81,7 @@ def _brackets(plan: Plan, carried: Sequence[Support]) -> Iterator[Row]:
         places = [support.left for support in carried if support.kind == "bracket" and support.name == name]
         desk.get("needed_count", partial(_placed, desk, places))
         count_bought(desk, line)
+        thickness_bought(desk, line, Input(bracket.thickness, f"/brackets/{name}/thickness"))
         yield desk.row()
 
 
@@ -109,6 +113,8 @@ def _screws(plan: Plan, carried: Sequence[Support]) -> Iterator[Row]:
             count_bought(desk, line)
             if group == "screws":
                 size_bought(desk, line, "length", Input(screw.length, f"/screws/{name}/length"))
+            elif screw.washer is not None:
+                thickness_bought(desk, line, Input(screw.washer.thickness, f"/screws/{name}/washer/thickness"))
             yield desk.row()
 
 
@@ -177,6 +183,11 @@ def _box_fittings(plan: Plan) -> Iterator[Row]:
         count_bought(desk, line)
         if len({depth.value for depth in depths}) == 1:
             size_bought(desk, line, "depth", depths[0])
+        desk.set("extends", True, f"{line.at}/fitting")
+        if line.bought is not None:
+            # A line that is called after a fitting buys that fitting.
+            said = line.name if line.name in BOX_FITTINGS else None
+            desk.copy("fitting", Input(line.bought.fitting or said, f"{line.at}/fitting"))
         yield desk.row()
     if gangs:
         line = line_for(plan, "electrical", "device screw")

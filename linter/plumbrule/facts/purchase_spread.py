@@ -9,7 +9,7 @@ from plumbrule.catalogue.fact import Row
 from plumbrule.facts.desk import Desk, Input, Missing
 from plumbrule.facts.joints_sealant import SealantNeed, sealant_volumes
 from plumbrule.facts.layout import WallLayout, layouts
-from plumbrule.facts.purchase_lines import ByLine, begin, length_bought, line_for, volume_bought
+from plumbrule.facts.purchase_lines import ByLine, begin, length_bought, line_for, thickness_bought, volume_bought
 from plumbrule.facts.supports import Support
 from plumbrule.mechanics import quantities
 from plumbrule.mechanics.worked import NotPossible, Worked
@@ -170,6 +170,7 @@ def _sealants(plan: Plan, carried: Sequence[Support]) -> Iterator[Row]:
         desk = begin(line, "length", here)
         desk.get("needed_length", partial(_sealed, desk, need, need.backer_length, here))
         length_bought(desk, line)
+        thickness_bought(desk, line, Input(sealant.backer.thickness, f"{here}/backer/thickness"))
         yield desk.row()
 
 

@@ -9,7 +9,7 @@ from typing import NamedTuple
 
 from plumbrule.catalogue.fact import Row
 from plumbrule.facts.desk import Desk, Input, Missing
-from plumbrule.facts.purchase_lines import ByLine, Line, begin, count_bought, line_for
+from plumbrule.facts.purchase_lines import ByLine, Line, begin, count_bought, line_for, thickness_bought
 from plumbrule.facts.purchase_trims import trim_runs
 from plumbrule.facts.reference import tables
 from plumbrule.facts.supports import Support
@@ -122,6 +122,8 @@ def _row(job: StickJob) -> Row:
         desk.get("mass", lambda: sum(steel_mass(desk, support) for support in job.masses))
     if job.line.bought is None:
         return desk.row()
+    if job.masses:
+        thickness_bought(desk, job.line, job.masses[0].thickness)
     desk.copy("stick", job.stick)
     desk.get("fits_stick", lambda: _fits(desk))
     count_bought(desk, job.line)
