@@ -169,8 +169,21 @@ def test_a_cleat_bends_between_its_screws_by_hand():
     found = row(rows("cleat-shelf"), "cleat_load", "rear as a beam under a load at one place").values
     assert found["moment"] == pytest.approx(250 * 380 / 4 + (78 / 1194 + 18.7 / 1196) * 380**2 / 10, rel=0.01)
     assert found["moment_strength"] == pytest.approx(to_si(875, "psi") * 0.9 * 38 * 82.5**2 / 6, rel=1e-4)
-    assert found["shear_strength"] == pytest.approx(to_si(135, "psi") * 0.9 * 38 * 82.5 * 2 / 3, rel=1e-4)
+    # Its outer screws stand 43 mm from its ends, nearer than 5 x 89, and 60 mm below its upper edge.
+    near = to_si(135, "psi") * 0.9 * 38 * 60 * 2 / 3 * (60 / 89) ** 2
+    assert found["shear_strength"] == pytest.approx(near, rel=1e-4)
     assert found["pressure_strength"] == pytest.approx(to_si(425, "psi"), rel=1e-4)
+
+
+def test_a_cleat_is_as_strong_as_at_its_highest_screw_and_at_the_screw_nearest_its_end():
+    """Two rows: the lower one holds the wood above it. One row at 45 mm: (45/60)³ of what it was at 60."""
+
+    def strength(heels):
+        found = rows("cleat-shelf", replace("/holes/through-cleat/from_heel", heels))
+        return row(found, "cleat_load", "left as a beam under a load at one place").values["shear_strength"]
+
+    assert strength(["45 mm"]) == pytest.approx(strength(["60 mm"]) * (45 / 60) ** 3, rel=1e-9)
+    assert strength(["30 mm", "60 mm"]) == pytest.approx(strength(["60 mm"]), rel=1e-9)
 
 
 @pytest.mark.parametrize(("grade", "words"), [("knotty", "No. 2 or better"), ("Stud", "No. 2 or better")])

@@ -119,7 +119,7 @@ LOAD_CALLS: dict[str, Callable[[], Any]] = {
     ],
     "cleat_modulus": lambda: cleat.cleat_modulus(38.0, 89.0, 6.5),
     "cleat_moment_capacity": lambda: cleat.cleat_moment_capacity(5.4, 40_000.0),
-    "cleat_shear_capacity": lambda: cleat.cleat_shear_capacity(0.84, 38.0, 89.0, 6.5),
+    "cleat_shear_capacity": lambda: cleat.cleat_shear_capacity(0.84, 38.0, 89.0, 60.0, 43.0, 6.5),
     "person_on_beam": lambda: cleat.person_on_beam(30_000.0, 1112.0, 400.0, 60.0),
     "drawn_off": lambda: push.drawn_off(1112.0, 380.0, [50.0, 400.0, 800.0], 0),
     "side_of_push": lambda: push.side_of_push(1112.0, 80.0, 60.0, [50.0, 400.0, 800.0], 0),

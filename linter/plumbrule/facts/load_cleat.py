@@ -71,8 +71,9 @@ def _bends(desk: Desk, ground: Ground, load: Load) -> Worked:
 def _shear(desk: Desk, ground: Ground, support: Support, load: Load) -> Worked:
     """No more than the whole of what comes to the worst place, and on a return all of its load."""
     if support in ground.path.returns:
-        whole, forces = load_three_sides.on_one_return(desk, ground, support, load)
-        return max((whole, *forces), key=lambda line: abs(si(line)))
+        whole, _ = load_three_sides.on_one_return(desk, ground, support, load)
+        places = load_three_sides.on_return(desk, ground, support, load)
+        return max((whole, *(one.side for one in places)), key=lambda line: abs(si(line)))
     found = load_three_sides.on_back(desk, ground, load)
     return max((one.alone for one in found), key=si)
 
@@ -97,7 +98,14 @@ def _moment_strength(desk: Desk, ground: Ground, support: Support, load: Load) -
 
 
 def _shear_strength(desk: Desk, ground: Ground, support: Support, load: Load) -> Worked:
-    return cleat.cleat_shear_capacity(_stress(desk, ground, support, load, "shear"), *_section(desk, support))
+    """The least of any place: a screw high up in the cleat, or one near its end, has less wood above it to hang on."""
+    thick, high, hole = _section(desk, support)
+    stress, length = _stress(desk, ground, support, load, "shear"), desk.length(support.length)
+    found = [
+        cleat.cleat_shear_capacity(stress, thick, high, place.rows[-1][0].heel, min(place.x, length - place.x), hole)
+        for place in ground.places_on(desk, support)
+    ]
+    return min(found, key=si)
 
 
 def _section(desk: Desk, support: Support) -> tuple[float, float, float]:

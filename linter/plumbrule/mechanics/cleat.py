@@ -1,4 +1,4 @@
-"""A wooden cleat on its screws: a beam that stands on edge, with the design values of its lumber, hole taken off."""
+"""A wooden cleat on its screws: a beam that stands on edge, with the design values of its lumber."""
 
 from __future__ import annotations
 
@@ -12,6 +12,9 @@ CleatStress = Literal["bending", "shear", "bearing"]
 _GEOMETRY = "geometry of a rectangle"
 # The grades that are at least No. 2. What may be below it, or bears no stamp, has no value here.
 _AT_LEAST_NO_2 = ("clear", "select", "No. 1", "No. 2")
+# A connection nearer than this many heights to the end of the piece splits it more easily: AWC NDS 2018, 3.4.3.3.
+_NEAR_AN_END = 5.0
+_SAME = 1e-9
 _MEMORY = "Some of the design values are from memory."
 
 
@@ -58,16 +61,32 @@ def cleat_moment_capacity(stress: Given, modulus: Given) -> Worked:
     )  # fmt: skip
 
 
-def cleat_shear_capacity(stress: Given, thickness: Given, height: Given, hole: Given) -> Worked:
-    """Shear in N along the grain that the cleat may carry, 2 F_v t (h - d)/3. MPa, mm."""
-    t, h, d = positive("the cleat's thickness", thickness), positive("its height", height), not_negative("d", hole)
-    if d >= h:
-        raise NotPossible("the hole is as large as the cleat")
+def cleat_shear_capacity(
+    stress: Given, thickness: Given, height: Given, row: Given, to_end: Given, hole: Given
+) -> Worked:
+    """Shear in N along the grain that a cleat may carry beside a screw that holds it up, (2/3) F_v t d_e (d_e/h)² where
+    the screw is nearer than five heights to the end of the cleat, (2/3) F_v t d_e farther in. MPa, mm.
+
+    The board stands on the upper edge and the screw pushes the cleat up, so the wood above the screw carries: the
+    upper edge is the loaded one, the lower edge the unloaded one, and d_e = `row`, from the upper edge to the middle of
+    the lowest screw of the place. What hangs below it does nothing. `to_end` is from the screw to the nearer end of
+    the cleat, `hole` the diameter of its hole. The clause, from memory, speaks of bolts and lag screws; a wood screw is
+    taken alike. Raises NotPossible where the hole breaks out of either edge or the screw is not in the cleat.
+    """
+    t, h, y = positive("the cleat's thickness", thickness), positive("its height", height), positive("the row", row)
+    end, d = not_negative("the distance to the end", to_end), not_negative("the hole", hole)
+    if y - d / 2 <= 0 or y + d / 2 >= h:
+        raise NotPossible("a hole breaks out of the edge of the cleat")
+    value, formula = 2 * positive("the stress", stress) * t * y / 3, "2 * F * t * d_e / 3"
+    numbers = [number("F", stress, "MPa"), number("t", thickness, "mm"), number("d_e", row, "mm")]
+    near = end < _NEAR_AN_END * h * (1 - _SAME)
+    if near:
+        value, formula = value * (y / h) ** 2, f"{formula} * (d_e / h)^2"
+        numbers.append(number("h", height, "mm"))
     return Worked(
-        "V_a", "shear the cleat may carry", "2 * F * t * (h - d) / 3",
-        (number("F", stress, "MPa"), number("t", thickness, "mm"), number("h", height, "mm"), number("d", hole, "mm")),
-        2 * positive("the stress", stress) * t * (h - d) / 3, "N", "AWC NDS 2018, 3.4.2 eq. 3.4-2",
-        steps=steps(stress, thickness, height, hole),
+        "V_a", f"shear the cleat may carry beside a screw {'near' if near else 'far from'} its end", formula,
+        tuple(numbers), value, "N", f"AWC NDS 2018, 3.4.3.3 eq. {'3.4-6' if near else '3.4-7'} (from memory)",
+        steps=steps(stress, thickness, height, row, to_end, hole),
     )  # fmt: skip
 
 
