@@ -101,7 +101,11 @@ SILENT = [
      "handed-over-unproved", "breaks"),
     ("handed over twice, nobody says what", ALCOVE, [put("/steps/early", {"task": "hand over", "after": ["screw"]})],
      "handed-over-unproved", "not inspected"),
+    ("planed while the glue of a wood patch is wet", ALCOVE,
+     [put("/boards/seat/cracks/end-check/fill", "wood patch"), drop("/steps/fill/then_wait")],
+     "wood-patch-not-dry", "breaks"),
     # What hurts
+    ("nobody is said to use the room", ALCOVE, [put("/site/people", [])], "children-near-the-work", "not inspected"),
     ("painted trim pried off a bare old wall", READING,
      [put("/site/year_built", 1955), put("/walls/north/surface/coating", "none"), drop("/walls/north/surface/tests"),
       drop("/walls/north/surface/coated_ago")], "old-paint-not-tested", "breaks"),

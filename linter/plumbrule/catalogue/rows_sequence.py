@@ -68,6 +68,7 @@ WAIT = RowType(
         word("later_task", plan_words.TASKS, "task of the step that touches it next"),
         number("asked", "h", "wait that the plan writes after the earlier step"),
         number("waited", "h", "hours that are sure to lie between the two"),
+        truth("wood_patch", "a patch of wood is glued into a crack"),
     ),
 )
 

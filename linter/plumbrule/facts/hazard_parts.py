@@ -90,8 +90,8 @@ class Parts:
 
 
 def children(desk: Desk, plan: Plan) -> bool:
-    """Whether children use the room. Raises Missing where nobody says who does."""
+    """Whether children use the room. Raises Missing where nobody says who does: a list of nobody says nothing."""
     site = plan.model.site
-    people = desk.need(Input(site.people if site else None, "/site/people"))
+    people = desk.need(Input((site.people or None) if site else None, "/site/people"))
     assert isinstance(people, list | tuple)
     return "children" in people

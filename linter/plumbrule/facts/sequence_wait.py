@@ -10,6 +10,7 @@ from plumbrule.facts.desk import Desk, Input
 from plumbrule.facts.order import Order, order
 from plumbrule.facts.sequence_parts import parts
 from plumbrule.plan.plan_file import Plan
+from plumbrule.plan.steps import Step
 
 # These look, or stay off the part itself: they may be done while it dries.
 HARMLESS = frozenset({
@@ -40,15 +41,22 @@ def wait_rows(plan: Plan) -> tuple[Row, ...]:
                 on_walls.setdefault(wall, []).append(name)
     found: list[Row] = []
     for name, step in steps.steps.items():
-        if step.then_wait or step.task in DRIES:
+        if step.then_wait or step.task in DRIES or _glues(plan, step):
             near = {other: None for part in step.works_on or () for other in by_part.get(part, ())}
             if step.task in ON_THE_WALL:
                 near.update((other, None) for part in step.works_on or () for other in on_walls.get(part, ()))
-            found.extend(_rows(steps, name, [other for other in near if _touches(steps, name, other)]))
+            found.extend(_rows(plan, steps, name, [other for other in near if _touches(steps, name, other)]))
     return tuple(found)
 
 
-def _rows(steps: Order, name: str, nexts: list[str]) -> Iterator[Row]:
+def _glues(plan: Plan, step: Step) -> bool:
+    """Whether a patch of wood is glued in: the glue dries, whether the plan writes a wait after it or not."""
+    boards = plan.model.boards or {}
+    filled = (boards[name] for name in step.works_on or () if name in boards) if step.task == "fill cracks" else ()
+    return any(crack.fill == "wood patch" for board in filled for crack in board.cracks.values())
+
+
+def _rows(plan: Plan, steps: Order, name: str, nexts: list[str]) -> Iterator[Row]:
     step = steps.step(name)
     asked = step.then_wait or 0.0
     nexts.sort(key=lambda other: steps.waited(name, other))
@@ -63,6 +71,7 @@ def _rows(steps: Order, name: str, nexts: list[str]) -> Iterator[Row]:
         desk.set("later_task", later, f"{here}/task")
         desk.copy("asked", Input(step.then_wait, f"{steps.pointer(name)}/then_wait"))
         desk.set("waited", waited, f"{here}/after", f"{steps.pointer(name)}/then_wait")
+        desk.set("wood_patch", _glues(plan, step), f"{steps.pointer(name)}/task")
         yield desk.row()
 
 
