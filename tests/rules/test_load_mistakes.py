@@ -24,7 +24,7 @@ MISTAKES = [
     ("bench-held-at-one-end", "nothing-shows-it-carries-people", "/boards/window-bench"),
     ("lags-through-the-lining", "screw-too-weak-sideways", "/cleats/left"),
     ("every-screw-in-a-slot", "nothing-holds-the-board-against-a-push", "/boards/bench"),
-    ("lags-through-the-lining", "head-drawn-through-under-load", "/cleats/rear"),
+    ("lags-through-the-lining", "screw-overloaded-both-ways", "/cleats/rear"),
     ("double-rows-of-books", "screw-overloaded-both-ways", "/angles/shelf-steel"),
 ]
 
