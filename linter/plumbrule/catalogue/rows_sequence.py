@@ -56,7 +56,6 @@ ORDER = RowType(
         word("earlier_task", plan_words.TASKS, "task that comes first"),
         word("later_task", plan_words.TASKS, "task of the step"),
         truth("kept", "on each of its parts the step waits for a step that does the earlier task"),
-        truth("carries_people", "a board that people sit, stand or step on is set or hung by the later task"),
     ),
 )
 
