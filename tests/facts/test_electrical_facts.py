@@ -231,3 +231,26 @@ def test_a_core_that_does_not_burn_is_not_counted_and_one_nobody_named_is() -> N
     row = rows(heater, gone("/panels/cladding/panel/core"), plan="panel-wall", kind="fitting")[at]
     assert row.values["burnable_distance"] == 0
     assert "a core that burns is taken" in row.assumed["/panels/cladding/panel/core"]
+
+
+def test_a_proof_grows_old_where_nobody_tries_the_box_again() -> None:
+    assert kettle().values["since_proof"] == 0
+    row = kettle(gone("/steps/extend/verified"))
+    # 72 h of waiting after rolling are among them; the finding stands at the hand that comes late
+    assert isinstance(row.values["since_proof"], float) and row.values["since_proof"] > 72
+    assert row.inputs["since_proof"][0] == "/steps/extend"
+
+
+def test_a_joint_that_is_left_no_room_takes_no_sealant() -> None:
+    """What sealant there is goes into the corners alone, and is reckoned all the same."""
+    found = {row.label: row for row in rows(put("/panels/cladding/gaps/ceiling", "0 in"), kind="sealant").values()}
+    assert not found["sealant perimeter"].failed
+    whole = {row.label: row for row in rows(kind="sealant").values()}["sealant perimeter"]
+    lengths = [row.values["backer_length"] for row in (whole, found["sealant perimeter"])]
+    # the ceilings of back and pier: 60 and 30 in
+    assert lengths[0] - lengths[1] == pytest.approx((60.0005 + 30) * 25.4, abs=0.1)
+
+
+def test_a_niche_is_told_at_the_corner_that_is_out_of_square() -> None:
+    niche = rows(put("/corners/back-pier/angle", "88°"), kind="niche")["/walls/back"]
+    assert niche.inputs["narrows"][0] == "/corners/back-pier/angle"

@@ -52,7 +52,7 @@ def test_the_good_plans_are_clean(name):
 
 def test_every_rule_of_the_trade_judges_a_shipped_plan():
     """A rule that never looks at anything proves nothing on a good plan."""
-    idle = {"gap-at-a-tongue", "too-few-glue-lines", "panel-clamped-under-a-shelf"}
+    idle = {"gap-at-a-tongue", "too-few-glue-lines", "panel-clamped-under-a-shelf", "panel-joints-stand-open"}
     judged = set()
     for name in ("alcove-seat", "panel-wall"):
         judged |= {rule for rule, _ in examined(name).inspection.held}

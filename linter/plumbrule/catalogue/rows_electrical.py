@@ -26,6 +26,7 @@ BOX = RowType(
         number("rim_proud", "mm", "rim before the finished face; below zero it lies behind it"),
         truth("extended", "the plan has an extender for it"),
         truth("extender_fitted", "a step fits the extender"),
+        truth("extended_last", "the extender goes in when the panels are up"),
         number("device_screw", "mm", "length of the device screws that are bought"),
         number("device_screw_needed", "mm", "shortest screw that still holds a device through the extender"),
         # The cut-out and its cover
@@ -43,6 +44,7 @@ BOX = RowType(
         truth("isolated", "the circuit is isolated before any hand is in the box"),
         truth("locked", "each isolation locks and tags the breaker"),
         truth("proved_dead", "it is proved dead after it was isolated and before any hand is in it"),
+        number("since_proof", "h", "time that is sure to lie between the last proof and a hand in it"),
         words("testers", plan_words.TESTERS, "what it is proved dead with"),
         word("tester_proved", plan_words.TESTER_PROVED, "whether that tester was tried on a live source"),
         # What is near it

@@ -15,6 +15,7 @@ PANEL_FIELD = RowType(
         word("core", plan_words.PANEL_CORES, "what the panels are made of"),
         word("edges", plan_words.PANEL_EDGES, "shape of their edges"),
         truth("gap_in_joints", "room is left between panels"),
+        number("joint_gap", "mm", "how much"),
         count("pieces", "pieces that are laid"),
         count("panels_needed", "whole panels that they are cut from, what is left of one used where it fits"),
         count("panels_least", "fewest panels that could do, however they are cut"),

@@ -35,8 +35,20 @@ def work_steps(desk: Desk, plan: Plan, wall_name: str, name: str) -> None:
         desk.get("isolated", isolated)
         desk.get("locked", lambda: _locked(desk, steps, written, isolate))
         desk.get("proved_dead", proved)
-        desk.get("testers", lambda: _testers(desk, steps, written, prove))
-        desk.get("tester_proved", lambda: _tester_proved(desk, steps, written, prove))
+        # Whoever comes back to the box and tries it again does so with a tester as well.
+        again = (*hands, *steps.doing("refit cover plates", name))
+        tried = (*prove, *(one for one in dict.fromkeys(again) if steps.step(one).verified is not None))
+        desk.get("testers", lambda: _testers(desk, steps, written, tried))
+        desk.get("tester_proved", lambda: _tester_proved(desk, steps, written, tried))
+
+        def since_proof() -> float:
+            waits = {hand: _since(steps, isolate, prove, restore, hand) for hand in (*covers, *extenders)}
+            # The hand that comes latest is noted first: a finding stands there.
+            _read(desk, steps, written, *sorted(waits, key=lambda hand: -waits[hand]), *prove)
+            return max(waits.values(), default=0.0)
+
+        if desk.known("proved_dead") and desk.true("proved_dead"):
+            desk.get("since_proof", since_proof)
 
         def cover_off() -> bool:
             _read(desk, steps, written, *covers, *laying)
@@ -55,6 +67,14 @@ def work_steps(desk: Desk, plan: Plan, wall_name: str, name: str) -> None:
     def fitted() -> bool:
         _read(desk, steps, written, *extenders)
         return bool(extenders)
+
+    if extenders and laying:
+
+        def extended_last() -> bool:
+            _read(desk, steps, written, *extenders, *laying)
+            return all(steps.before(lay, one) for lay in laying for one in extenders)
+
+        desk.get("extended_last", extended_last)
 
     def restored() -> bool:
         desk.need(written)
@@ -100,6 +120,15 @@ def _dead(steps: Order, isolate: tuple[str, ...], prove: tuple[str, ...], restor
         and not any(_between(steps, proof, on, hand) for on in restore)
         for proof in prove
     )
+
+
+def _since(
+    steps: Order, isolate: tuple[str, ...], prove: tuple[str, ...], restore: tuple[str, ...], hand: str
+) -> float:
+    """Hours that are sure to lie between the last proof and the hand; none where the hand tries the box itself."""
+    if steps.step(hand).verified is not None:
+        return 0.0
+    return min(steps.waited(one, hand) for one in prove if _dead(steps, isolate, (one,), restore, hand))
 
 
 def _locked(desk: Desk, steps: Order, written: Input, isolate: tuple[str, ...]) -> bool:

@@ -156,6 +156,9 @@ def _need(plan: Plan, name: str, sealant: SealantPart) -> SealantNeed:
                 raise Missing(["/corners" if edge.end else f"{edge.wall_at}/openings"])
             if sealant_in(edge) != name or hidden(desk, edge):
                 continue
+            if _closed(desk, edge):
+                # No sealant goes into it, and the rules of joints say so.
+                continue
             bead, long = _bead(desk, edge, name)
         except Missing as missing:
             wanting.extend(missing.pointers)
@@ -183,6 +186,12 @@ def _need(plan: Plan, name: str, sealant: SealantPart) -> SealantNeed:
         _sum("L", "length of backer", backed, "mm"),
         assumed=assumed,
     )
+
+
+def _closed(desk: Desk, edge: Edge) -> bool:
+    """Whether the panels are to touch what they run up to. Raises Missing."""
+    assert edge.gap is not None
+    return (gap_at_floor(desk, edge)[1] if edge.kind == "floor" else desk.length(edge.gap)) <= 0
 
 
 def _bead(desk: Desk, edge: Edge, name: str) -> tuple[Worked, Given]:

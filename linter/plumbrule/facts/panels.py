@@ -42,6 +42,7 @@ def _field_row(name: str, part: PanelField, laid: Sequence[WallLayout]) -> Row:
     desk.set("edges", part.panel.edges, f"{here}/panel/edges")
     joints = Input(part.gaps.joints, f"{here}/gaps/joints")
     desk.get("gap_in_joints", lambda: desk.length(joints) > 0)
+    desk.get("joint_gap", lambda: desk.length(joints))
     unready = next((one for one in laid if not one.pieces), None)
     if unready is not None:
         unlaid(desk, unready, "pieces", "panels_needed", "panels_least", "waste")

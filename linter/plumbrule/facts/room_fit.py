@@ -131,14 +131,19 @@ def _niches(plan: Plan, placed: Mapping[str, Placed]) -> Iterator[Row]:
         desk = Desk(NICHE, here, here, f"the niche at wall {name}")
         desk.set("board_between", bool(between), *(one.here for one in between))
         if between:
+            # What is furthest from square is noted first: a finding stands there.
             angles = (left.angle, right.angle)
 
             def narrows(
                 desk: Desk = desk, across: list[Placed] = between, angles: tuple[Input, Input] = angles
             ) -> Worked:
-                desk.need_all(*angles, *(one.of("depth") for one in across))
+                desk.need_all(*sorted(angles, key=_off_square), *(one.of("depth") for one in across))
                 deepest = max(front_edge(desk, one) for one in across)
                 return niche_narrows(deepest, *(desk.length(angle) for angle in angles))
 
             desk.get("narrows", narrows)
         yield desk.row()
+
+
+def _off_square(angle: Input) -> float:
+    return -abs(angle.value - 90.0) if isinstance(angle.value, int | float) else 0.0
