@@ -110,6 +110,8 @@ SILENT = [
      [put("/site/year_built", 1955), put("/walls/north/surface/coating", "none"), drop("/walls/north/surface/tests"),
       drop("/walls/north/surface/coated_ago")], "old-paint-not-tested", "breaks"),
     ("old plaster drilled", LEDGE, [put("/site/year_built", 1972)], "old-lining-drilled-untested", "breaks"),
+    ("old paint ground on the word of a swab", READING, [put("/walls/north/surface/tests/lead/method", "swab")],
+     "lead-swab-trusted", "breaks"),
     ("rags of oil enamel left", ALCOVE,
      [put("/steps/coat/controls", ["ventilation", "ignition sources out", "children kept out"])],
      "oily-rags-left", "breaks"),

@@ -34,6 +34,7 @@ OLD_WALL = RowType(
         truth("papered", "paper or vinyl is on it"),
         truth("lining_suspect", "its lining, or the compound in its joints, is of a kind that was made with asbestos"),
         word("lead", TESTED, "what the test of the paint for lead said"),
+        truth("lead_by_swab", "the test of the paint for lead was a swab, not a laboratory's"),
         word("asbestos", TESTED, "what the test for asbestos said"),
         number("paint_disturbed", "mm²", "how much of its face is ground, stripped or cut away"),
         truth("lead_safe", "every step that disturbs its face is done by lead-safe work"),

@@ -105,6 +105,8 @@ def _tests(desk: Desk, wall: Wall, at: str) -> None:
     tests = wall.surface.tests if wall.surface else None
     lead, asbestos = (tests.lead, tests.asbestos) if tests else (None, None)
     desk.set("lead", lead.result if lead else "not tested", f"{at}/lead")
+    if lead is not None:
+        desk.set("lead_by_swab", lead.method == "swab", f"{at}/lead/method")
     swab = asbestos is not None and asbestos.method == "swab"
 
     def asbestos_said() -> str:
