@@ -254,3 +254,36 @@ def test_a_joint_that_is_left_no_room_takes_no_sealant() -> None:
 def test_a_niche_is_told_at_the_corner_that_is_out_of_square() -> None:
     niche = rows(put("/corners/back-pier/angle", "88°"), kind="niche")["/walls/back"]
     assert niche.inputs["narrows"][0] == "/corners/back-pier/angle"
+
+
+NORTH = "/walls/north/boxes"
+
+
+def test_two_plates_that_overlap_and_a_plate_at_panels_round_the_corner() -> None:
+    """Midsize plates are 3-1/8 in wide; two boxes 2-1/2 in apart leave 5/8 in too little for them."""
+    second = {"centre": "21-7/8 in", "up": "15 in", "gangs": 1, "width": "2-1/4 in", "height": "3-3/4 in",
+              "holds": "receptacle", "set_back": "0 in", "extender": "1/2 in", "cover": "midsize"}  # fmt: skip
+    found = rows({"op": "add", "path": f"{NORTH}/second", "value": second}, plan="panel-wall")
+    for name in ("second", "left-receptacle"):
+        free = found[f"{NORTH}/{name}"].values["plate_free"]
+        assert isinstance(free, float) and free / 25.4 == pytest.approx(-0.625)
+    # a standard plate for two is 4-1/2 in wide, and the panels of back stand 7/16 in into pier
+    near = rows(put("/walls/pier/boxes/lights/centre", "6 in"))["/walls/pier/boxes/lights"]
+    free = near.values["plate_free"]
+    assert isinstance(free, float) and free / 25.4 == pytest.approx(6 - 4.5 / 2 - 7 / 16)
+
+
+def test_a_plate_under_a_ceiling_that_hangs_in_the_middle() -> None:
+    low = {"left": "102 in", "right": "102 in", "points": [{"at": "160 in", "height": "50 in"}]}
+    found = rows(put("/walls/north/ceiling", low), plan="panel-wall")
+    free = found[f"{NORTH}/blind-switch"].values["plate_free"]
+    # 50 in less 47-1/2 in less half of 4.49 in, the height of a standard plate
+    assert isinstance(free, float) and free / 25.4 == pytest.approx(50 - 47.5 - 4.49 / 2)
+
+
+def test_what_keeps_a_plate_from_being_placed_is_named() -> None:
+    found = rows(gone("/trims/base/covers"), plan="panel-wall")
+    assert found[f"{NORTH}/left-receptacle"].missing["plate_free"] == ("/trims/base/covers",)
+    found = rows(gone("/walls/north/boxes/blind-switch/cover"), plan="panel-wall")
+    assert "plate_free" in found[f"{NORTH}/blind-switch"].missing
+    assert "plate_free" in found[f"{NORTH}/left-receptacle"].values

@@ -35,6 +35,10 @@ BOX = RowType(
         number("plate_width", "mm", "width of the cover plate"),
         number("plate_height", "mm", "height of the cover plate"),
         number("cover_lap", "mm", "what the plate laps over the panel, at the narrower sides"),
+        number(
+            "plate_free", "mm",
+            "from its plate to the nearest trim, opening, ceiling, wall end or other plate; below zero they overlap",
+        ),
         truth("cover_off", "a step takes the cover plate off before the panels are laid"),
         truth("cover_back", "a step puts the cover plate back after the last hand was in the box"),
         truth("restored", "a step restores the circuit"),

@@ -12,6 +12,7 @@ from plumbrule.facts.electrical_area import box_area, box_code
 from plumbrule.facts.electrical_cover import work_cover, work_device_screw
 from plumbrule.facts.electrical_near import work_cables, work_near
 from plumbrule.facts.electrical_steps import work_steps
+from plumbrule.facts.electrical_trim import work_trim
 from plumbrule.facts.on_wall import fields_on, panels_round
 from plumbrule.facts.supports import Support
 from plumbrule.mechanics.box import rim_behind
@@ -50,6 +51,7 @@ def box_row(plan: Plan, carried: Sequence[Support], wall_name: str, name: str, b
     desk.get("extended", lambda: desk.number("extender") > 0)
     work_device_screw(desk, plan)
     work_cover(desk, plan, wall_name, box, here)
+    work_trim(desk, plan, wall_name, name, box, here)
     work_steps(desk, plan, wall_name, name)
     work_near(desk, plan, carried, wall_name, box, here)
     work_cables(desk, plan, carried, wall_name, box, here)

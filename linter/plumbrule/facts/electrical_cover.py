@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from plumbrule.facts.desk import Desk, Input
+from plumbrule.facts.desk import Desk, Input, Missing
 from plumbrule.facts.on_wall import fields_on
 from plumbrule.mechanics.box import cover_lap, device_screw, plate_height, plate_width
 from plumbrule.mechanics.given import Given, si
@@ -63,6 +63,18 @@ def _plate(desk: Desk, box: Box, here: str, side: str) -> Worked | float:
         return desk.length(Input(getattr(cover, side), f"{here}/cover/{side}"))
     work = plate_width if side == "width" else plate_height
     return work(str(cover), int(desk.number("gangs")))
+
+
+def plate_side(box: Box, side: str) -> Given:
+    """The width or the height of the plate of any box, mm. Raises Missing without a pointer, and OutsideRulebook."""
+    if isinstance(box.cover, CoverPlate):
+        written = box.cover.width if side == "width" else box.cover.height
+        if written is None:
+            raise Missing([])
+        return written
+    if box.cover is None or box.gangs is None:
+        raise Missing([])
+    return (plate_width if side == "width" else plate_height)(box.cover, box.gangs)
 
 
 def _lap(desk: Desk, box: Box, here: str) -> Worked:
