@@ -16,13 +16,15 @@ from pytest_regressions.file_regression import FileRegressionFixture
 
 from plumbrule import shipped
 from plumbrule.facts.takeoff import take_off
+from plumbrule.facts.takeoff_panels import CutCourse, CutPiece
 from plumbrule.inspection.examine import Examined, examine
 from plumbrule.reading.patch import patched
 from plumbrule.reading.places import read_file
 from plumbrule.report.takeoff import PAGES, text
 from plumbrule.report.takeoff_csv import TABLES, tables
+from plumbrule.report.takeoff_cutting import course_line
 from plumbrule.report.takeoff_data import data
-from plumbrule.report.takeoff_figures import mark
+from plumbrule.report.takeoff_figures import by_the_run, mark
 from plumbrule.rulebook.file import ExampleFile
 from plumbrule.rulebook.load import load
 
@@ -165,3 +167,17 @@ def test_what_is_to_be_measured_is_named_and_never_guessed() -> None:
 )  # fmt: skip
 def test_a_mark_is_the_number_itself(mm, system, shown) -> None:
     assert mark(mm, system) == shown
+
+
+def test_what_is_sold_by_the_run_is_told_in_feet_or_metres() -> None:
+    assert by_the_run([280.376 * 25.4, 9144.0, 79.624 * 25.4], "inch") == ["23.36 ft", "30 ft", "6.635 ft"]
+    assert by_the_run([12633.0, 14000.0, 1367.0], "metric") == ["12.63 m", "14 m", "1.367 m"]
+    # less than a millimetre short must not look like enough
+    assert by_the_run([14000.1, 14000.0], "metric") == []
+
+
+def test_a_course_that_follows_the_ceiling_stays_clear_of_its_pieces() -> None:
+    course = CutCourse("back", 14, (2328.0, 2328.0), (2412.98, 2408.02), False, ())
+    piece = CutPiece("back", 14, 1, 446.0, 1, False, False, 2328.0, 2412.98, False)
+    told = course_line(course._replace(pieces=(piece,)), 14, "metric")
+    assert told == "14  + 2412.98 to 2408.02  446"

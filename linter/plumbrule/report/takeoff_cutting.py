@@ -134,7 +134,7 @@ def _panels(paper: Paper, sheet: PanelSheet, system: System) -> None:
         rows = list(courses)
         top = max(course.number for course in rows)
         for course in rows:
-            paper.line(_course(course, top, system), indent=3, hang=24)
+            paper.line(course_line(course, top, system), indent=3, hang=24)
     paper.blank()
     paper.line("out of the panels that are cut; the saw cuts come off what is left", indent=3)
     alike: dict[tuple[str, ...], list[CutPanel]] = {}
@@ -146,11 +146,12 @@ def _panels(paper: Paper, sheet: PanelSheet, system: System) -> None:
         paper.line(f"{len(panels):<4}{' + '.join(cut):<28}left {left:<10}panel {numbers}", indent=3, hang=47)
 
 
-def _course(course: CutCourse, top: int, system: System) -> str:
+def course_line(course: CutCourse, top: int, system: System) -> str:
     heights = dict.fromkeys(mark(value, system) for value in course.top)
     sign = "*" if course.scribed else "+" if course.number == top and course.top[0] != course.top[1] else " "
     pieces = "   ".join(_piece(piece, course, system) for piece in course.pieces)
-    return f"{course.number:<4}{sign} {' to '.join(heights):<18}{pieces}"
+    # Two heights in millimetres may be as wide as the column is.
+    return f"{course.number:<4}{sign} {' to '.join(heights):<16}  {pieces}"
 
 
 def _piece(piece: CutPiece, course: CutCourse, system: System) -> str:

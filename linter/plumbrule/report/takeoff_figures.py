@@ -11,6 +11,7 @@ from plumbrule.facts.takeoff import Takeoff
 from plumbrule.reading.shown import System, digits, length, together
 from plumbrule.reading.units import INCH, from_si
 from plumbrule.report.clean import one_line
+from plumbrule.report.figures import quantity
 
 UNKNOWN = "?"
 
@@ -81,6 +82,8 @@ def amount(row: Row, system: System, listed: bool = True) -> Amount:
         printed = ("fl oz" if system == "inch" else "ml") if kind == "volume" else ("in" if system == "inch" else "mm")
         over = [bought - needed] if needed is not None and bought is not None else []
         texts = list(together([*known, *over], printed, system))
+        if kind == "length":
+            texts = by_the_run([*known, *over], system) or texts
         numbers = [from_si(value, printed) for value in known]
     else:
         printed = {"sticks": "sticks", "wear": "discs"}.get(kind, "pieces")
@@ -95,6 +98,13 @@ def amount(row: Row, system: System, listed: bool = True) -> Amount:
         second = (None, "yes" if row.values.get("listed") is True else "-")
     return Amount(row, first[0], second[0], printed, (first[1], second[1], texts[-1] if over else ""), state,
                   reason(row, f"needed_{field}", f"bought_{field}"))  # fmt: skip
+
+
+def by_the_run(values: Sequence[float], system: System) -> list[str]:
+    """What is sold by the run, in feet or metres; nothing where that would show two unlike lengths alike."""
+    unit, size = ("m", 1000.0) if system == "metric" else ("ft", 304.8)
+    found = [f"{quantity(value / size, '', system, 4)} {unit}" for value in values]
+    return found if len(set(found)) == len(set(values)) else []
 
 
 def reason(row: Row, *fields: str) -> str:
