@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
@@ -15,6 +15,9 @@ from plumbrule.report.places import part_name, short_labels, spot, words_of
 if TYPE_CHECKING:
     from plumbrule.inspection.examine import Examined
     from plumbrule.plan.plan_file import Plan
+
+# So many rules or rows are named of a longer list, which is in the order of their levels; the rest are counted.
+_NAMED = 4
 
 
 @dataclass(slots=True)
@@ -86,8 +89,26 @@ def measure(paper: Paper, examined: Examined, things: Sequence[Wanting]) -> None
         paper.apart(f"{number}  {words_of(thing.pointer)}", spot(examined.document, thing.pointer), "bold")
         paper.labelled("what", meaning(thing.pointer))
         paper.labelled("key", one_line(thing.pointer))
-        waiting = ", ".join(f"{rule}{f' ({count} checks)' if count > 1 else ''}" for rule, count in thing.rules.items())
+        waiting = _waiting(thing.rules)
         paper.labelled("waiting", waiting or "no rule of this rulebook; the plan says: measure on site")
+    if any(_is_long(thing.rules) for thing in things):
+        paper.line("every rule that waits, by name: plumbrule inspect PLAN --format json", indent=3)
+
+
+def _is_long(listed: Collection[object]) -> bool:
+    """Whether naming them all would take more room than saying how many there are."""
+    return len(listed) > _NAMED + 1
+
+
+def _waiting(rules: dict[str, int]) -> str:
+    """The rules that wait for one thing with their checks: all of a few, else the gravest and how many more."""
+    named = [f"{rule}{f' ({count} checks)' if count > 1 else ''}" for rule, count in rules.items()]
+    if not _is_long(named):
+        return ", ".join(named)
+    return (
+        f"{len(named)} rules, {many(sum(rules.values()), 'check')}: {', '.join(named[:_NAMED])} "
+        f"and {len(named) - _NAMED} more"
+    )
 
 
 def _beyond(paper: Paper, examined: Examined, findings: Sequence[Finding]) -> None:
@@ -103,7 +124,10 @@ def _beyond(paper: Paper, examined: Examined, findings: Sequence[Finding]) -> No
 
 
 def _rows(finding: Finding) -> str:
-    return short_labels((finding.row, *finding.also_at))
+    rows = (finding.row, *finding.also_at)
+    if not _is_long(rows):
+        return short_labels(rows)
+    return f"{short_labels(rows[:_NAMED])} and {len(rows) - _NAMED} more"
 
 
 def _rules(findings: Sequence[Finding]) -> int:
