@@ -6,6 +6,8 @@ from collections.abc import Sequence
 
 from plumbrule.catalogue.fact import Row
 from plumbrule.catalogue.rows_hazards import BOARD_CLIMB, PANEL_FIRE, WORK
+from plumbrule.facts.board_place import front_edge, walled_ends
+from plumbrule.facts.board_screws import placed_boards
 from plumbrule.facts.desk import Desk, Input
 from plumbrule.facts.hazard_parts import Parts, children
 from plumbrule.facts.hazard_steps import hazard_step_rows
@@ -13,6 +15,7 @@ from plumbrule.facts.hazard_walls import old_wall_rows
 from plumbrule.facts.protection import protection_rows
 from plumbrule.facts.supports import STEP_HEIGHT, Support
 from plumbrule.plan.boards import Board
+from plumbrule.plan.fixtures import Opening
 from plumbrule.plan.panels import PanelField
 from plumbrule.plan.plan_file import Plan
 
@@ -69,17 +72,27 @@ def _climb(parts: Parts, name: str, board: Board) -> Row:
         return max(desk.length(one) for one in under) + desk.length(thick)
 
     def sills() -> list[float]:
-        """Openings of its wall that begin above it and stand over some of its length, mm above it."""
-        wall, at = parts.walls.get(board.wall), f"/walls/{board.wall}/openings"
-        openings = wall.openings if wall else None
-        desk.need(Input(openings, at))
-        found = []
-        for opening_name, opening in (openings or {}).items():
-            place = f"{at}/{opening_name}"
-            desk.need_all(*(Input(getattr(opening, key), f"{place}/{key}") for key in ("left", "width", "bottom")))
-            over = desk.length(Input(opening.bottom, f"{place}/bottom")) - top()
-            if over >= 0 and _beside(desk, parts, name, board, opening.left or 0.0, opening.width or 0.0):
-                found.append(over)
+        """Openings at the board, at its back and round its corners, that go on above it: from its top to their lower
+        edge, mm; below zero where they begin under it."""
+        found = [
+            _sill(desk, place, opening, top())
+            for place, opening in _openings(desk, parts, board.wall)
+            if _above(desk, place, opening, top())
+            and _beside(desk, parts, name, board, opening.left or 0.0, opening.width or 0.0)
+        ]
+        placed = placed_boards(parts.plan, parts.supports)[name]
+        for end, met in walled_ends(placed).items():
+            if met.beyond is None:
+                continue
+            openings = [one for one in _openings(desk, parts, met.beyond) if _above(desk, *one, top())]
+            if openings:
+                front = front_edge(desk, placed)
+                width = desk.length(Input(parts.walls[met.beyond].width, f"/walls/{met.beyond}/width"))
+                begins, ends = (0.0, front) if end == "right" else (width - front, width)
+                for place, opening in openings:
+                    left, wide = opening.left or 0.0, opening.width or 0.0
+                    if left < ends and left + wide > begins:
+                        found.append(_sill(desk, place, opening, top()))
         return found
 
     desk.get("low", lambda: top() < STEP_HEIGHT)
@@ -87,6 +100,25 @@ def _climb(parts: Parts, name: str, board: Board) -> Row:
     if desk.known("under_a_window") and desk.true("under_a_window"):
         desk.get("sill_over_board", lambda: min(sills()))
     return desk.row()
+
+
+def _openings(desk: Desk, parts: Parts, wall_name: str) -> list[tuple[str, Opening]]:
+    """The openings of a wall with their pointers. Raises Missing."""
+    wall, at = parts.walls.get(wall_name), f"/walls/{wall_name}/openings"
+    openings = wall.openings if wall else None
+    desk.need(Input(openings, at))
+    found = [(f"{at}/{name}", one) for name, one in (openings or {}).items()]
+    for place, one in found:
+        desk.need_all(*(Input(getattr(one, key), f"{place}/{key}") for key in ("left", "width", "bottom", "top")))
+    return found
+
+
+def _above(desk: Desk, place: str, opening: Opening, top: float) -> bool:
+    return desk.length(Input(opening.top, f"{place}/top")) > top
+
+
+def _sill(desk: Desk, place: str, opening: Opening, top: float) -> float:
+    return desk.length(Input(opening.bottom, f"{place}/bottom")) - top
 
 
 def _beside(desk: Desk, parts: Parts, name: str, board: Board, left: float, width: float) -> bool:
