@@ -82,6 +82,7 @@ PANEL_FIRE = RowType(
         truth("flame_spread_known", "the plan gives a flame spread index"),
         count("flame_spread", "flame spread index from the data sheet"),
         count("smoke_developed", "smoke developed index from the data sheet"),
+        word("room_test", plan_words.ROOM_TESTS, "fire test of a whole lined room that its data sheet says it passed"),
         count("kilograms", "kilograms in a cubic metre of it"),
         truth("public_room", "the room is a public one"),
     ),

@@ -54,6 +54,7 @@ def _fire(plan: Plan, name: str, field: PanelField) -> Row:
     desk.set("flame_spread_known", panel.flame_spread is not None, f"{at}/flame_spread")
     desk.copy("flame_spread", Input(panel.flame_spread, f"{at}/flame_spread"))
     desk.copy("smoke_developed", Input(panel.smoke_developed, f"{at}/smoke_developed"))
+    desk.copy("room_test", Input(panel.room_test, f"{at}/room_test"))
     desk.get("kilograms", lambda: desk.length(Input(panel.density, f"{at}/density")) * _CUBIC_METRE)
     site = plan.model.site
     desk.get("public_room", lambda: desk.word(Input(site.use if site else None, "/site/use")) == "public room")

@@ -45,6 +45,8 @@ class Panel(Part):
     """flame spread index from the data sheet"""
     smoke_developed: float | None = Field(None, ge=0, le=10_000)
     """smoke developed index from the data sheet"""
+    room_test: words.RoomTest | None = None
+    """fire test of a whole lined room that the data sheet says it passed; none if there is none"""
     per_carton: AtLeastOne | None = None
     """panels in one carton"""
 

@@ -154,6 +154,8 @@ PanelCore = Literal[
     "foamed PVC", "solid PVC", "polystyrene foam", "polyethylene foam", "PET felt", "MDF", "plywood", "solid wood",
     "cork", "gypsum", "mineral", "aluminium composite",
 ]  # fmt: skip
+# Published tests of a whole room lined with the panels, burnt in full size.
+RoomTest = Literal["none", "NFPA 286", "UL 1715", "UL 1040", "ISO 9705"]
 PanelEdges = Literal["square", "shiplap", "tongue and groove", "bevelled", "micro-bevel"]
 Adhesive = Literal[
     "acrylic foam tape", "rubber tape", "construction adhesive", "contact adhesive", "mastic",
@@ -173,6 +175,7 @@ Sealant = Literal[
 Joint = Literal["ceiling", "inside corners", "openings", "floor", "trims"]
 Backer = Literal["closed-cell rod", "open-cell rod", "closed-cell strip", "bond-breaker tape", "none"]
 PANEL_CORES: tuple[str, ...] = get_args(PanelCore)
+ROOM_TESTS: tuple[str, ...] = get_args(RoomTest)
 PANEL_EDGES: tuple[str, ...] = get_args(PanelEdges)
 ADHESIVES: tuple[str, ...] = get_args(Adhesive)
 ADHESIVE_COVERS: tuple[str, ...] = get_args(AdhesiveCovers)
