@@ -287,3 +287,11 @@ def test_what_keeps_a_plate_from_being_placed_is_named() -> None:
     found = rows(gone("/walls/north/boxes/blind-switch/cover"), plan="panel-wall")
     assert "plate_free" in found[f"{NORTH}/blind-switch"].missing
     assert "plate_free" in found[f"{NORTH}/left-receptacle"].values
+
+
+def test_a_pen_at_a_later_step_is_found_there() -> None:
+    row = kettle(put("/steps/extend/verified", "non-contact pen"), put("/steps/extend/tester_proved", "before"))
+    assert row.values["testers"] == ("non-contact pen", "two-pole contact tester")
+    assert row.inputs["testers"][0] == "/steps/extend/verified"
+    assert row.values["tester_proved"] == "before"
+    assert row.inputs["tester_proved"][0] == "/steps/extend/tester_proved"

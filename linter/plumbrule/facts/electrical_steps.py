@@ -5,6 +5,7 @@ from __future__ import annotations
 from plumbrule.facts.desk import Desk, Input
 from plumbrule.facts.order import Order, order
 from plumbrule.plan.plan_file import Plan
+from plumbrule.plan.words import TESTERS
 
 # From the worst to the best.
 _PROVED = ("no", "before", "before and after")
@@ -143,8 +144,10 @@ def _testers(desk: Desk, steps: Order, written: Input, prove: tuple[str, ...]) -
     if not prove:
         desk.need(written)
     testers = [Input(steps.step(name).verified, f"{steps.pointer(name)}/verified") for name in prove]
+    # The least of them is noted first, since a finding stands there; each is named once.
+    testers.sort(key=lambda one: -TESTERS.index(str(one.value)) if one.value in TESTERS else 0)
     desk.need_all(*testers)
-    return tuple(desk.word(tester) for tester in testers)
+    return tuple(dict.fromkeys(desk.word(tester) for tester in testers))
 
 
 def _tester_proved(desk: Desk, steps: Order, written: Input, prove: tuple[str, ...]) -> str:
@@ -152,5 +155,6 @@ def _tester_proved(desk: Desk, steps: Order, written: Input, prove: tuple[str, .
     if not prove:
         desk.need(written)
     said = [Input(steps.step(name).tester_proved, f"{steps.pointer(name)}/tester_proved") for name in prove]
+    said.sort(key=lambda one: _PROVED.index(str(one.value)) if one.value in _PROVED else 0)
     desk.need_all(*said)
     return min((desk.word(one) for one in said), key=_PROVED.index, default="no")
