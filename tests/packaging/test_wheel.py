@@ -55,7 +55,8 @@ def test_what_must_not_be_forgotten_is_in_the_wheel(built):
     for trade in ("framing", "steel"):
         assert [name for name in inside if name.startswith(f"plumbrule/rules/{trade}/")]
     assert len([name for name in inside if name.startswith("plumbrule/plans/faulty/")]) >= 12
-    assert not [name for name in inside if "test" in name.split("/")[-1] or "__pycache__" in name]
+    tests = [name for name in inside if "/tests/" in name or name.split("/")[-1].startswith(("test_", "conftest"))]
+    assert not tests and not [name for name in inside if "__pycache__" in name]
 
 
 def test_the_wheel_names_its_command_its_licence_and_what_it_needs(built):
