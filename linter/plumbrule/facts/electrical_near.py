@@ -65,10 +65,18 @@ def work_near(desk: Desk, plan: Plan, carried: Sequence[Support], wall_name: str
     def seats_over_it() -> list[Stood]:
         box_at = area()
         middle = (box_at.y0 + box_at.y1) / 2
-        return [one for one in stood(box_at) if one.own and one.area.y0 >= middle and one.area.y1 < STEP_HEIGHT]
+        return [one for one in stood(box_at) if one.area.y0 >= middle and one.area.y1 < STEP_HEIGHT]
 
     def reach(over: list[Stood]) -> float:
         return max(front_edge(desk, one.placed) - finish(desk, plan, wall_name) for one in over)
+
+    def reach_in(over: list[Stood]) -> float:
+        """From the front of a seat in to the box. One that lies at this wall with its end only is as deep along it."""
+        box_at = area()
+        middle, own = (box_at.x0 + box_at.x1) / 2, [one for one in over if one.own]
+        ways = [reach(own)] if own else []
+        ways += [one.area.x1 - middle if one.area.x0 == 0 else middle - one.area.x0 for one in over if not one.own]
+        return max(ways)
 
     desk.get("clear_of_parts", lambda: nearest(area))
     desk.get("plate_clear_of_parts", lambda: nearest(plate))
@@ -77,7 +85,7 @@ def work_near(desk: Desk, plan: Plan, carried: Sequence[Support], wall_name: str
         desk.get("reach_over", lambda: reach(under_it()))
     desk.get("under_a_seat", lambda: bool(seats_over_it()))
     if not (desk.known("under_a_seat") and not desk.true("under_a_seat")):
-        desk.get("reach_under", lambda: reach(seats_over_it()))
+        desk.get("reach_under", lambda: reach_in(seats_over_it()))
     desk.get("beside_a_board", lambda: bool(stood(plate())))
     if not (desk.known("beside_a_board") and not desk.true("beside_a_board")):
 
