@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from plumbrule.facts.desk import Desk, Input
+from plumbrule.facts.desk import Desk, Input, Missing
 from plumbrule.facts.order import Order, order
 from plumbrule.plan.plan_file import Plan
 from plumbrule.plan.words import TESTERS
@@ -69,9 +69,11 @@ def work_steps(desk: Desk, plan: Plan, wall_name: str, name: str) -> None:
         _read(desk, steps, written, *extenders)
         return bool(extenders)
 
-    if extenders and laying:
+    if extenders:
 
         def extended_last() -> bool:
+            if not laying:
+                raise Missing(["/steps"])
             _read(desk, steps, written, *extenders, *laying)
             return all(steps.before(lay, one) for lay in laying for one in extenders)
 

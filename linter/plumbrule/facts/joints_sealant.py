@@ -92,7 +92,10 @@ def _times(desk: Desk, plan: Plan, name: str, filled: Sequence[Edge]) -> None:
         need_steps()
         for seal in seals:
             desk.need(Input(True, f"{of.pointer(seal)}/works_on"))
-        return bool(seals)
+        # Each joint by itself: a step that seals one wall leaves the others open.
+        return bool(seals) and all(
+            any(of.doing("seal joints", part) for part in (name, edge.field_name, edge.wall_name)) for edge in filled
+        )
 
     def settled() -> float:
         need_steps()

@@ -181,13 +181,14 @@ def _box_fittings(plan: Plan) -> Iterator[Row]:
         desk = begin(line, "pieces", depths[0].pointer.rpartition("/")[0])
         desk.get("needed_count", partial(_placed, desk, depths))
         count_bought(desk, line)
-        if len({depth.value for depth in depths}) == 1:
-            size_bought(desk, line, "depth", depths[0])
+        # One line for boxes of several depths is held against the one that it does not fit.
+        said = line.of("depth").value
+        size_bought(desk, line, "depth", next((one for one in depths if one.value != said), depths[0]))
         desk.set("extends", True, f"{line.at}/fitting")
         if line.bought is not None:
             # A line that is called after a fitting buys that fitting.
-            said = line.name if line.name in BOX_FITTINGS else None
-            desk.copy("fitting", Input(line.bought.fitting or said, f"{line.at}/fitting"))
+            called = line.name if line.name in BOX_FITTINGS else None
+            desk.copy("fitting", Input(line.bought.fitting or called, f"{line.at}/fitting"))
         yield desk.row()
     if gangs:
         line = line_for(plan, "electrical", "device screw")
