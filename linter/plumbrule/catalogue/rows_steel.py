@@ -107,6 +107,8 @@ ANGLE = RowType(
         number(
             "past_wall_end", "mm", "how far it runs past an end of its wall, the worse one; below zero, short of it"
         ),
+        truth("between_walls", "a wall stands at either end of its wall"),
+        number("play", "mm", "what the wall between them is longer than it"),
         truth("board_meets_fillet", "a board lies with an edge in the inside of the heel"),
         number("fillet", "mm", "radius inside the heel"),
         number("edge_relief", "mm", "room that the gap beside a board and the easing of that edge leave together"),

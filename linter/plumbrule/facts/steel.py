@@ -7,7 +7,7 @@ from collections.abc import Callable, Sequence
 from plumbrule.catalogue.fact import Row, Value
 from plumbrule.catalogue.rows_steel import ANGLE, BRACKET, CLEAT
 from plumbrule.facts.board_side import relief, sides
-from plumbrule.facts.corner import ENDS, past_wall_end, round_corner, runs_into
+from plumbrule.facts.corner import ENDS, corner_at, past_wall_end, round_corner, runs_into
 from plumbrule.facts.desk import Desk, Input, Missing
 from plumbrule.facts.reference import tables
 from plumbrule.facts.stations import Stations
@@ -43,6 +43,7 @@ def _angle_row(plan: Plan, supports: Sequence[Support], support: Support) -> Row
     if shares:
         desk.get("corner_overlap", lambda: runs_into(desk, plan, support, supports) or 0.0)
     desk.get("past_wall_end", lambda: _past_wall(desk, plan, support))
+    _play(desk, plan, support)
     _heel(desk, plan, support)
     desk.get("section_area", lambda: _section(desk, support).area)
     desk.get("second_moment", lambda: _section(desk, support).second_moment)
@@ -141,6 +142,21 @@ def _past_wall(desk: Desk, plan: Plan, support: Support) -> float:
     width = Input(support.wall.width if support.wall else None, f"/walls/{support.wall_name}/width")
     desk.need_all(support.left, support.length, width)
     return max(past_wall_end(desk, plan, support, end) for end in ENDS)
+
+
+def _play(desk: Desk, plan: Plan, support: Support) -> None:
+    """What is left of the wall between two others, where it must go in without bending."""
+    met = [corner_at(plan, support.wall_name, end) for end in ENDS]
+    between = all(one is not None and one.corner.turn == "inside" for one in met)
+    desk.set("between_walls", between, f"/walls/{support.wall_name}")
+    if between:
+        width = Input(support.wall.width if support.wall else None, f"/walls/{support.wall_name}/width")
+
+        def play() -> float:
+            desk.need_all(support.length, width)
+            return desk.length(width) - desk.length(support.length)
+
+        desk.get("play", play)
 
 
 def _heel(desk: Desk, plan: Plan, support: Support) -> None:
