@@ -222,3 +222,30 @@ def test_adhesive_by_what_it_covers(adhesive, field, value):
 def test_a_saw_cut_that_nobody_wrote_down_is_said_to_be_taken():
     row = need(taken("alcove-seat"), "steel seat-steel")
     assert "saw cut" in row.assumed["/purchase/steel/seat-steel"]
+
+
+def test_a_tin_for_one_wall_primes_no_other():
+    """Left has its own tin, back and pier none: one line more, whichever step primes them."""
+    lines = {"left": {"volume": "1 qt"}, "steel": {"volume": "1/2 pt"}}
+    first = {"task": "prime wall", "works_on": ["left"], "after": ["dust"], "takes": "1 h", "then_wait": "7 days"}
+    takeoff = changed(
+        "alcove-seat",
+        {"op": "replace", "path": "/purchase/primers", "value": lines},
+        {"op": "replace", "path": "/steps/prime/works_on", "value": ["back", "pier"]},
+        {"op": "add", "path": "/steps/prime-left", "value": first},
+    )
+    listed = {row.label: row.values["listed"] for row in takeoff.needs if row.values["group"] == "primers"}
+    assert listed == {"primers wall": False, "primers left": True, "primers steel": True}
+
+
+def test_filler_for_one_patched_wall_is_none_for_the_next():
+    takeoff = changed(
+        "alcove-seat",
+        {
+            "op": "replace",
+            "path": "/purchase/fillers",
+            "value": {"left": {"volume": "1 pt"}, "end-check": {"volume": "2 fl oz"}},
+        },
+    )
+    listed = {row.label: row.values["listed"] for row in takeoff.needs if row.values["group"] == "fillers"}
+    assert listed == {"fillers end-check": True, "fillers left": True, "fillers joint compound": False}

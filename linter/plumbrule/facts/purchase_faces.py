@@ -34,11 +34,12 @@ def face_rows(plan: Plan, carried: Sequence[Support]) -> Iterator[Row]:
 def _walls_primed(plan: Plan) -> Iterator[Row]:
     """A primer for the bare spots: as much as the patches take, which nobody can reckon from a plan."""
     steps = order(plan)
+    lines: ByLine[str] = ByLine()
     for name in steps.doing("prime wall"):
-        walls = steps.step(name).works_on or ()
-        line = line_for(plan, "primers", "wall", *walls)
-        yield begin(line, "not reckoned", steps.pointer(name)).row()
-        return
+        for wall in steps.step(name).works_on or ("wall",):
+            lines.put(line_for(plan, "primers", "wall", wall), steps.pointer(name))
+    for line, pointers in lines.each():
+        yield begin(line, "not reckoned", pointers[0]).row()
 
 
 def _walls_painted(plan: Plan) -> Iterator[Row]:

@@ -79,12 +79,13 @@ def _fillers(plan: Plan) -> Iterator[Row]:
         desk.get("needed_volume", partial(_fills, desk, filled))
         volume_bought(desk, line)
         yield desk.row()
+    patches: ByLine[str] = ByLine()
     for name, step in (plan.model.steps or {}).items():
         if step.task in ("patch wall", "skim wall"):
-            walls = [one for one in step.works_on or () if one in (plan.model.walls or {})]
-            line = line_for(plan, "fillers", "joint compound", *walls)
-            yield begin(line, "not reckoned", f"/steps/{name}").row()
-            return
+            for wall in step.works_on or ("joint compound",):
+                patches.put(line_for(plan, "fillers", "joint compound", wall), f"/steps/{name}")
+    for line, pointers in patches.each():
+        yield begin(line, "not reckoned", pointers[0]).row()
 
 
 def _fills(desk: Desk, cracks: Sequence[tuple[str, Crack]]) -> Worked:
