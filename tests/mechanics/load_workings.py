@@ -238,6 +238,14 @@ LOAD_CALLS: dict[str, Callable[[], Any]] = {
     "unbraced_drop": lambda: bracket.unbraced_drop(500.0, 250.0, 30.0, 30.0, 5.0),
     "brace": lambda: [bracket.brace(500.0, out, 200.0, 180.0) for out in (150.0, 250.0)],
     "nearer_bracket": lambda: bracket.nearer_bracket(500.0, 80.0, 600.0),
+    "uneven_bending": lambda: bracket.uneven_bending(3.5),
+    "across_on_arms": lambda: [
+        bracket.across_on_arms(case, 1112.0, front, 280.0)  # type: ignore[arg-type]
+        for case in ("S1", "S3", "S5")
+        for front in (250.0, 300.0, 400.0)
+    ],
+    "drop_beyond": lambda: [bracket.drop_beyond(2.5, front, 280.0) for front in (250.0, 340.0)],
+    "held_by_seat_screws": lambda: bracket.held_by_seat_screws(0.15, 1112.0),
     "screw_group": lambda: group.screw_group([(0.0, 0.0), (30.0, 10.0), (5.0, 70.0)]),
     "in_plane": lambda: group.in_plane(
         group.screw_group([(0.0, 0.0), (30.0, 10.0), (5.0, 70.0)]), across=30.0, up=-400.0, couple=9000.0

@@ -368,7 +368,9 @@ def test_nothing_of_the_load_path_may_be_left_out() -> None:
                 continue
             for parameter in inspect.signature(function).parameters.values():
                 if parameter.default is not inspect.Parameter.empty:
-                    assert parameter.name in may_default, f"{name}: {parameter.name}"
+                    # The loads themselves have a benchmark, which a house may raise.
+                    benchmark = module is loads and parameter.name in ("person", "lean")
+                    assert benchmark or parameter.name in may_default, f"{name}: {parameter.name}"
 
 
 def test_nothing_of_the_load_path_takes_none() -> None:

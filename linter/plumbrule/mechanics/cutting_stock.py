@@ -131,7 +131,7 @@ def fewest(stock: int, sizes: Sequence[int], demand: Sequence[int], thorough: bo
 
 
 def sticks_of(patterns: Sequence[Pattern]) -> int:
-    """How many sticks patterns take."""
+    """How many sticks a set of cutting patterns takes, each as often as it is cut."""
     return sum(pattern.times for pattern in patterns)
 
 

@@ -96,7 +96,7 @@ def outline(rect: Rect, floor: Line, ceiling: Line, cuts: Iterable[Rect] = ()) -
 
 
 def area(slabs: Iterable[Slab]) -> float:
-    """Area in mm²."""
+    """Area of a shape in mm²: the slabs lie side by side, each between two straight edges."""
     return math.fsum(
         (slab.x1 - slab.x0) * (slab.high0 - slab.low0 + slab.high1 - slab.low1) / 2 for slab in slabs
     )  # fmt: skip

@@ -89,7 +89,7 @@ def _of(rows: Mapping[K, T], key: K, name: str) -> T:
 
 
 def task_table(tables: Tables) -> TaskTable:
-    """The typed table, made anew: keep it."""
+    """The typed table, made anew at each call: whoever asks often keeps it."""
     data = tables.data["tasks"]
     tins = {
         (part, row["name"]): Tin(
