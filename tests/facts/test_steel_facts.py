@@ -315,5 +315,5 @@ def test_returns_and_brackets():
     assert part_of("alcove-seat", "seat-back").values["is_return"] is False
     row = part_of("bracket-shelf", "shelf-bracket 2")
     fields = ("arm", "upright", "width", "thickness", "board_depth", "screws_per_station")
-    assert [row.values[name] for name in fields] == [200, 250, 40, 8, 220, 2]
+    assert [row.values[name] for name in fields] == [200, 250, 60, 8, 220, 2]
     assert (row.values["braced"], row.values["steel_grade"]) == (False, "S235")

@@ -42,17 +42,17 @@ def test_brackets_stand_one_by_one_where_their_board_covers_a_stud():
     found = supports_of("bracket-shelf")
     assert list(found) == ["shelf-bracket 1", "shelf-bracket 2", "shelf-bracket 3"]
     # a bracket 40 mm wide has its left side 20 mm before the stud
-    assert [support.left.value for support in found.values()] == [580.0, 980.0, 1380.0]
+    assert [support.left.value for support in found.values()] == [570.0, 970.0, 1370.0]
     labels = [drilling.label for drilling in found["shelf-bracket 2"].drillings]
     assert labels == ["W1 (bracket 2)", "V1 (bracket 2)", "S1 (bracket 2)", "R1 (bracket 2)"]
-    assert marks(found["shelf-bracket 2"], "W") == [20.0]
+    assert marks(found["shelf-bracket 2"], "W") == [30.0]
 
 
 def test_two_holes_side_by_side_in_a_bracket_are_marked_from_its_left_side():
     changes = {"/brackets/shelf-bracket/wall_holes/from_left": ["10 mm", "30 mm"]}
     support = supports_of("bracket-shelf", changes)["shelf-bracket 1"]
     assert marks(support, "W") == [10.0, 30.0]
-    assert [d.on_wall.value for d in support.drillings if d.label.startswith("W")] == [590.0, 610.0]
+    assert [d.on_wall.value for d in support.drillings if d.label.startswith("W")] == [580.0, 600.0]
 
 
 @pytest.mark.parametrize(

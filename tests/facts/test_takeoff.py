@@ -69,10 +69,10 @@ def test_marks_of_the_niche_and_of_brackets_alike():
     assert (sheets["seat-left"].hand, sheets["seat-right"].hand) == ("left return of seat", "right return of seat")
     assert sheets["seat-back"].hand == ""
     (bracket,) = taken("bracket-shelf").drilling
-    assert bracket.starts == pytest.approx((580, 980, 1380))
+    assert bracket.starts == pytest.approx((570, 970, 1370))
     assert bracket.on_wall == pytest.approx((600, 1000, 1400))
     assert [(row.letter, row.from_heel, row.marks) for row in bracket.rows] == [
-        ("W", 40, (20,)), ("V", 210, (20,)), ("S", 60, (20,)), ("R", 150, (20,)),
+        ("W", 40, (30,)), ("V", 210, (30,)), ("S", 60, (30,)), ("R", 150, (30,)),
     ]  # fmt: skip
 
 

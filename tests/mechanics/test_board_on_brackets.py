@@ -21,7 +21,7 @@ def test_spread_bending_by_hand():
 
 
 def test_across_the_grain_by_hand():
-    """250 lb: 33 in·lbf/in between arms. 3 in beyond them 1.1 x 250 x 3/(4 + 3) = 117.9, twice that for one who drops."""
+    """250 lb: 33 in·lbf/in between arms. 3 in beyond them 1.1 x 250 x 3/(4 + 3) = 117.9, twice that of a drop."""
     person = to_si(250, "lbf")
 
     def pounds(case, front):

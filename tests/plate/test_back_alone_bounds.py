@@ -86,10 +86,11 @@ def test_the_pull_of_a_seat_screw(case: Case, found: dict[str, float]) -> None:
 
 @EVERY
 def test_the_bending_of_the_leg(case: Case, found: dict[str, float]) -> None:
-    """Every leg is looked at inside and at an end, and the end bounds both. Inside, where 4 in + 2 a of leg count,
-    steel that has not yet yielded shows up to a twentieth more over 12 in of it on boards 15 in deep."""
+    """Every leg is looked at inside and at an end, and the end bounds both, inside by half as much again and more.
+    Inside alone, where 4 in + 2 a of leg count, steel that has not yet yielded shows up to a twentieth more over 12 in
+    of it on boards 15 in deep: the worked example of a floating seat prints that width, and it is kept."""
     assert Bounds(case).leg(at_end=False) >= 0.95 * found["leg_m"]
-    assert Bounds(case).leg(at_end=True) >= found["leg_m"]
+    assert Bounds(case).leg(at_end=True) >= 1.5 * found["leg_m"]
     assert Bounds(case).leg(at_end=True) >= found["leg_m_end"]
 
 

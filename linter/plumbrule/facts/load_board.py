@@ -117,7 +117,7 @@ class BoardRow:
         """Along the grain. On a back angle alone the board bends across it, and along it hardly at all."""
         sizes = self._ground.sizes.take(desk)
         span = self._span(desk) if self._ground.path.carried != "back angle alone" else self._along_steel(desk)
-        parts = [board_strip.spread_bending(self._spread(desk), span, sizes.depth, sizes.thickness)]
+        parts = [self._spread_bending(desk, span)]
         one = self._one(desk)
         if one is not None:
             case = _ENDS_OF_CASE[self._load.kind]
@@ -125,6 +125,19 @@ class BoardRow:
                 board_strip.person_bending(case, one, span, self._strip(desk), sizes.thickness)  # type: ignore[arg-type]
             )
         return parts[0] if len(parts) == 1 else add("f_b", "bending of the board along the grain", parts, _STATICS)
+
+    def _spread_bending(self, desk: Desk, span: float) -> Worked:
+        sizes = self._ground.sizes.take(desk)
+        on = self._brackets
+        if on is not None:
+            bracket.require_reach(sizes.front, self._least_arm(desk, on))
+        run = span if on is None else on.spread_run(desk, span)
+        found = board_strip.spread_bending(self._spread(desk), run, sizes.depth, sizes.thickness)
+        return found if on is None else bracket.uneven_bending(found)
+
+    @staticmethod
+    def _least_arm(desk: Desk, on: Brackets) -> float:
+        return min(desk.length(support.seat_leg_size) for support in on.on)
 
     def _along_steel(self, desk: Desk) -> float:
         """On steel along its whole back only a free end beyond the steel bends lengthwise, as four times its length."""
@@ -160,9 +173,14 @@ class BoardRow:
                     "f_t", "tension across the grain: the board lies on its steel", "0", (), 0.0, "MPa", _STATICS
                 )
             return board_strip.across_stress(moment, sizes.thickness)
+        if self._brackets is not None:
+            bracket.require_reach(sizes.front, self._least_arm(desk, self._brackets))
         parts = [board_strip.across_moment("S2", self._spread(desk), sizes.length)]
         one = self._one(desk)
-        if one is not None:
+        if one is not None and self._brackets is not None:
+            arm = self._least_arm(desk, self._brackets)
+            parts.append(bracket.across_on_arms(_ENDS_OF_CASE[kind], one, sizes.front, arm))  # type: ignore[arg-type]
+        elif one is not None:
             parts.append(board_strip.across_moment(_ENDS_OF_CASE[kind], one, sizes.length))  # type: ignore[arg-type]
         moment = parts[0] if len(parts) == 1 else add("m_all", "bending across the grain", parts, _STATICS)
         return board_strip.across_stress(moment, sizes.thickness)
@@ -194,6 +212,7 @@ class BoardRow:
         if carried == "back angle alone":
             return load_back_alone.drop(desk, ground, load, seat_screw(desk, ground))
         assert self._brackets is not None
+        bracket.require_reach(sizes.front, self._least_arm(desk, self._brackets))
         worst: list[Worked] = []
         for support in self._brackets.on:
             _, moment = self._brackets.tipping(desk, support, load)
@@ -202,7 +221,8 @@ class BoardRow:
             )
             heels = [row[0].heel for row in ground.places_on(desk, support)[0].rows]
             require_plain(self._ground, support)
-            worst.append(bracket.unbraced_drop(si(moment) / arm, arm, min(heels), width, thick))
+            tip = bracket.unbraced_drop(si(moment) / arm, arm, min(heels), width, thick)
+            worst.append(tip if sizes.front <= arm else bracket.drop_beyond(tip, sizes.front, arm))
         second = simple_span.rectangle_second_moment(sizes.depth, sizes.thickness)
         here = [
             max(worst, key=si),

@@ -18,6 +18,7 @@ from plumbrule.mechanics.spring_beam import bend, walked
 from plumbrule.mechanics.worked import NotPossible, Number, OutsideRulebook, Worked
 
 _SAME = 1e-6
+_GIVING = 1.1
 
 
 class Brackets:
@@ -62,10 +63,19 @@ class Brackets:
             # The second person stands 24 in from the first: what of him comes to the same bracket by the lever rule.
             widest = max((b - a for a, b in pairwise(places)), default=0.0)
             point *= 1 + max(0.0, 1 - si(loads.BETWEEN_PEOPLE) / widest)
+        # Arms bend most where their neighbours bend less: plate solutions show up to a twelfth more of a spread load.
+        weight, line = _GIVING * weight, _GIVING * line
         return tuple((share[i] * weight / sizes.length, share[i] * line, worst[i] * point) for i in range(len(centres)))
 
+    def spread_run(self, desk: Desk, run: float) -> float:
+        """The length that bends under a spread load: `run`, and beside an end that is held the way from that end to
+        the second bracket, since the first may give."""
+        path, length = self._ground.path, self._ground.sizes.take(desk).length
+        places = sorted(self.centres.take(desk))
+        return max(run, places[1] if path.left else 0.0, length - places[-2] if path.right else 0.0)
+
     def lifted(self, desk: Desk, support: Support) -> float:
-        """Which part of one person's weight lifts the board off a bracket, standing past the one beside it."""
+        """Which part of one person's weight lifts the board off a bracket, standing wherever it lifts most."""
         centres, length = self.centres.take(desk), self._ground.sizes.take(desk).length
         order = sorted(range(len(centres)), key=lambda index: centres[index])
         found = _with_ends(tuple(centres[index] for index in order), (), length)
@@ -133,8 +143,8 @@ def _with_ends(
     for index, place in enumerate(stations):
         if not any(abs(place - at) < _SAME for at in places):
             continue
-        # By the reciprocal theorem: what a person at either end sends here is how this place's own unit load moves it.
-        bent = bend(length, firm, 1.0, [(place, 1.0)])
-        lifts = max(0.0, *(-stiff * bent.drop_at(end) for end in (0.0, length)))
-        found.append((spread[index], person[index][1], lifts))
+        # By the reciprocal theorem: what a person anywhere sends here is how this place's own unit load moves him. He
+        # lifts most at an end past the next bracket or, where no end runs past, between two others.
+        _, risen = bend(length, firm, 1.0, [(place, -1.0)]).lowest(0.0, length)
+        found.append((spread[index], person[index][1], max(0.0, stiff * risen)))
     return tuple(found)

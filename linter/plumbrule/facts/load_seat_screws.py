@@ -16,10 +16,10 @@ from plumbrule.facts.load_kinds import Load, size
 from plumbrule.facts.load_places import Rows
 from plumbrule.facts.row_field import number_of, numbers_of
 from plumbrule.facts.supports import Support
-from plumbrule.mechanics import board_strip, factors, withdrawal
+from plumbrule.mechanics import board_strip, bracket, factors, withdrawal
 from plumbrule.mechanics.back_angle import spread_load
 from plumbrule.mechanics.beam_loads import add
-from plumbrule.mechanics.given import Given, number, si, steps
+from plumbrule.mechanics.given import Given, si
 from plumbrule.mechanics.worked import Number, OutsideRulebook, Worked
 
 # Screws within this of a corner hold it down.
@@ -61,7 +61,7 @@ def _row(ground: Ground, rows: Rows, load: Load, place: str, start: Callable[[De
 def _on_bracket(
     ground: Ground, brackets: Brackets, rows: Rows, load: Load, support: Support, start: Callable[[Desk, Load], None]
 ) -> Row:
-    """The screws of one bracket: somebody who stands past the next one lifts the board off it."""
+    """The screws of one bracket: who stands past the next one, or between two others, lifts the board off it."""
     label = f"board on {support.label} under {load.case}"
     desk = Desk(HOLD_DOWN, f"{support.pointer}/seat_holes", support.pointer, label)
     start(desk, load)
@@ -72,11 +72,7 @@ def _on_bracket(
     def pull() -> Worked:
         force, part = ground.point(desk, load), brackets.lifted(desk, support)
         assert force is not None
-        return Worked(
-            "H_b", "pull that holds the board down on the bracket", "u * P",
-            (Number("u", part, ""), number("P", force, "N")), part * si(force), "N",
-            "a board over firm brackets, a person at either end; no relief from weight", steps=steps(force),
-        )  # fmt: skip
+        return bracket.held_by_seat_screws(part, force)
 
     desk.get("pull", pull)
     desk.get("strength", lambda: _strength(desk, ground, load, screws, False))

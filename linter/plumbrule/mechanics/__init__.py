@@ -54,7 +54,8 @@ wall_leg      station_share, lever, pull, pulls_of_rows, on_lining -> OnLining, 
 front_drop    position_rotation, front_drop -> FrontDrop
 angle_beam    held_capacity, free_stretch, pressed_tip_capacity, overhang_reaction, idle_screw_load
 cleat         lumber_stress, cleat_modulus, cleat_moment_capacity, cleat_shear_capacity, person_on_beam
-bracket       bracket_screws, arm_moment, unbraced_drop, brace, nearer_bracket
+bracket       bracket_screws, arm_moment, unbraced_drop, brace, nearer_bracket, require_reach, uneven_bending,
+              across_on_arms, drop_beyond, held_by_seat_screws
 group         screw_group, in_plane, vertical_line, out_of_plane: the elastic method
 
 The board: what its wood stands, how it bends, and how it moves in the air of the room:

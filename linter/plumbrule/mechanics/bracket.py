@@ -5,14 +5,19 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 from math import atan2, cos, degrees, sin
-from typing import NamedTuple
+from typing import Literal, NamedTuple
 
 from plumbrule.mechanics.given import Given, not_negative, number, positive, steps
+from plumbrule.mechanics.loads import PATCH
 from plumbrule.mechanics.slip import STEEL_MODULUS
 from plumbrule.mechanics.worked import NotPossible, Number, OutsideRulebook, Worked
 
 _ROWS = "screws turning about a tenth of the upright from its lower end, common practice"
 _FRAME = "statics of a braced bracket"
+_REACH = 1.3
+_PLATES = "bound on plate solutions of boards on brackets that give, derived here"
+# Across the grain a person's share of his weight per width, and how many stand over one place of an arm's tip.
+_ACROSS = {"S1": (0.132, 1.1), "S3": (0.22, 1.1), "S5": (0.264, 2.2)}
 ONE_SCREW = "A bracket on one screw turns about it in the plane of the wall, so it carries no people and no board."
 
 
@@ -157,4 +162,65 @@ def nearer_bracket(load: Given, beyond: Given, spacing: Given) -> Worked:
         "R_b", "force on the nearer bracket", "P * (1 + c / S)",
         (number("P", load, "N"), number("c", beyond, "mm"), number("S", spacing, "mm")), p * (1 + c / s), "N",
         "lever rule", steps=steps(load, beyond, spacing),
+    )  # fmt: skip
+
+
+def require_reach(front: Given, arm: Given) -> None:
+    """Raises OutsideRulebook where the board reaches to `front` y_f, more than three tenths of the `arm` l_a beyond its
+    tip, mm: its bounds are from plate solutions of boards that do not."""
+    if positive("y_f", front) > _REACH * positive("the arm", arm) * (1 + 1e-9):
+        raise OutsideRulebook(
+            "The board reaches so far beyond the arms of its brackets that no bound covers it: take longer arms, to "
+            "within three tenths of their length of its front edge."
+        )
+
+
+def uneven_bending(stress: Given) -> Worked:
+    """Bending stress in MPa along the grain of a spread load on brackets, 1.75 f_q: an arm that gives more than the
+    next hands its part on. `stress` f_q is that on firm supports, over the longest run; beside an end that is held,
+    where the bracket next to it gives, over the run from that end to the second bracket."""
+    return Worked(
+        "f_u", "bending under the spread load, brackets that give unevenly", "1.75 * f_q",
+        (number("f_q", stress, "MPa"),), 1.75 * not_negative("the bending", stress), "MPa", _PLATES,
+        steps=steps(stress),
+    )  # fmt: skip
+
+
+def across_on_arms(case: Literal["S1", "S3", "S5"], person: Given, front: Given, arm: Given) -> Worked:
+    """Bending across the grain per width in N of a board on brackets under a `person` P at its front edge.
+
+    0.132 P between the arms (two people 0.22 P, one who drops 0.264 P); where the board reaches `front` y_f beyond the
+    tip of the `arm` l_a, mm, at least 1.1 P a/(l_p + a) with a = y_f - l_a and the hand's breadth l_p (twice for one
+    who drops)."""
+    p, over = not_negative("the person", person), max(0.0, positive("y_f", front) - positive("the arm", arm))
+    share, times = _ACROSS[case]
+    patch = number("l_p", PATCH, "mm")
+    beyond = "max(y_f - l_a, 0)"
+    return Worked(
+        "m_y", "bending across the grain per width, on arms",
+        f"max({share}, {times} * {beyond} / (l_p + {beyond})) * P",
+        (number("P", person, "N"), number("y_f", front, "mm"), number("l_a", arm, "mm"), patch),
+        max(share, times * over / (patch.value + over)) * p, "N", _PLATES, steps=steps(person, front, arm),
+    )  # fmt: skip
+
+
+def drop_beyond(tip: Given, front: Given, arm: Given) -> Worked:
+    """Drop in mm of the front edge where the board reaches beyond its arms: the tip's, d_a max(1, y_f/l_a)^2.5, since
+    the slope of the arm goes on and the board bends over its tip. `tip` d_a, `front` y_f and `arm` l_a in mm."""
+    ratio = max(1.0, positive("y_f", front) / positive("the arm", arm))
+    return Worked(
+        "d_b", "drop of the front edge on its arm", "d_a * max(1, y_f / l_a)^2.5",
+        (number("d_a", tip, "mm"), number("y_f", front, "mm"), number("l_a", arm, "mm")),
+        not_negative("the drop", tip) * ratio**2.5, "mm", _PLATES, steps=steps(tip, front, arm),
+    )  # fmt: skip
+
+
+def held_by_seat_screws(part: Given, person: Given) -> Worked:
+    """Pull in N on the seat screws of one bracket, 1.5 u P: the `part` u by which a `person` P lifts the board off it
+    from the worst place of the board, and half as much again for the board's own turning on arms that give."""
+    return Worked(
+        "H_b", "pull that holds the board down on the bracket", "1.5 * u * P",
+        (number("u", part, ""), number("P", person, "N")),
+        1.5 * not_negative("the part", part) * not_negative("the person", person), "N", _PLATES,
+        steps=steps(part, person),
     )  # fmt: skip
