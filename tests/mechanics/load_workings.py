@@ -238,6 +238,7 @@ LOAD_CALLS: dict[str, Callable[[], Any]] = {
     "unbraced_drop": lambda: bracket.unbraced_drop(500.0, 250.0, 30.0, 30.0, 5.0),
     "brace": lambda: [bracket.brace(500.0, out, 200.0, 180.0) for out in (150.0, 250.0)],
     "nearer_bracket": lambda: bracket.nearer_bracket(500.0, 80.0, 600.0),
+    "require_reach": lambda: [bracket.require_reach(front, 200.0) for front in (180.0, 240.0)],
     "uneven_bending": lambda: bracket.uneven_bending(3.5),
     "across_on_arms": lambda: [
         bracket.across_on_arms(case, 1112.0, front, 280.0)  # type: ignore[arg-type]

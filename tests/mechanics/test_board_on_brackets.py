@@ -59,7 +59,7 @@ def test_neither_load_nor_reach_ever_helps(person, arm, part, more):
 
 
 def test_a_board_may_reach_three_tenths_beyond_its_arms_and_no_farther():
-    bracket.require_reach(260.0, 200.0)
+    assert bracket.require_reach(260.0, 200.0).value == pytest.approx(60.0)
     with pytest.raises(OutsideRulebook, match="longer arms"):
         bracket.require_reach(260.1, 200.0)
 

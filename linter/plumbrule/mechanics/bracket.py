@@ -165,14 +165,20 @@ def nearer_bracket(load: Given, beyond: Given, spacing: Given) -> Worked:
     )  # fmt: skip
 
 
-def require_reach(front: Given, arm: Given) -> None:
-    """Raises OutsideRulebook where the board reaches to `front` y_f, more than three tenths of the `arm` l_a beyond its
-    tip, mm: its bounds are from plate solutions of boards that do not."""
-    if positive("y_f", front) > _REACH * positive("the arm", arm) * (1 + 1e-9):
+def require_reach(front: Given, arm: Given) -> Worked:
+    """How far the board reaches to `front` y_f beyond the tip of the `arm` l_a, mm. Raises OutsideRulebook beyond three
+    tenths of the arm: the bounds are from plate solutions of boards that reach no farther."""
+    reach, tip = positive("y_f", front), positive("the arm", arm)
+    if reach > _REACH * tip * (1 + 1e-9):
         raise OutsideRulebook(
             "The board reaches so far beyond the arms of its brackets that no bound covers it: take longer arms, to "
             "within three tenths of their length of its front edge."
         )
+    return Worked(
+        "a_b", "the board beyond its arms", "max(y_f - l_a, 0)",
+        (number("y_f", front, "mm"), number("l_a", arm, "mm")), max(reach - tip, 0.0), "mm", "geometry",
+        steps=steps(front, arm),
+    )  # fmt: skip
 
 
 def uneven_bending(stress: Given) -> Worked:
