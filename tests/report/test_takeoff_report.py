@@ -109,7 +109,7 @@ def test_tables_come_back_as_they_went_out() -> None:
     ]  # fmt: skip
     assert len(rows_of("alcove-seat", "panels")) == 42
     holes = rows_of("bracket-shelf", "drilling")
-    assert {row["from left end (mm)"] for row in holes} == {"20"}
+    assert {row["from left end (mm)"] for row in holes} == {"30"}
     assert {row["slot (mm)"] for row in holes} == {"", "10"}
 
 

@@ -94,7 +94,11 @@ BOARD_CLIMB = RowType(
     (
         truth("children", "children use the room"),
         truth("under_a_window", "an opening of its wall, or of a wall round its corners, goes on above it"),
-        number("sill_over_board", "mm", "from the top of the board to the lowest opening at it; below zero that begins under it"),
+        number(
+            "sill_over_board",
+            "mm",
+            "from the top of the board to the lowest opening at it; below zero that begins under it",
+        ),
         truth("low", "its top is low enough to be stepped on"),
     ),
 )

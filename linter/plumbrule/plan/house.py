@@ -5,8 +5,7 @@ from typing import Annotated, ClassVar, Literal
 from pydantic import ConfigDict, Field
 
 from plumbrule.plan.part import Part, Text
-from plumbrule.plan.words import Carries
-from plumbrule.plan.words import Weekday
+from plumbrule.plan.words import Carries, Weekday
 from plumbrule.reading.model import Listed
 from plumbrule.reading.quantities import Force, LineLoad, Name
 
