@@ -2,17 +2,9 @@
 
 from __future__ import annotations
 
-from datetime import date
-from functools import cache
-
 import pytest
+from shipped_plans import examined
 
-from plumbrule import shipped
-from plumbrule.inspection.examine import Examined, examine
-from plumbrule.reading.places import read_file
-from plumbrule.rulebook.load import load
-
-PLANS = shipped.folder("plans")
 TRADES = ("boards", "framing", "steel")
 
 # plan, rule, level, pointer, how many boards, cracks or screws have it, what may be found beside it
@@ -32,11 +24,6 @@ MISTAKES = [
     ("book-shelf-in-the-corridor", "reaches-into-a-public-way", "correction", "/boards/new-book-shelf/depth", 1, set()),
     ("wide-gap-at-the-end", "short-bearing-on-the-return", "correction", "/boards/ticket-shelf/gaps/right", 1, set()),
 ]  # fmt: skip
-
-
-@cache
-def examined(name: str) -> Examined:
-    return examine(read_file(PLANS / f"{name}.yaml"), load(), date(2026, 6, 1))
 
 
 @pytest.mark.parametrize(("name", "rule", "level", "pointer", "count", "beside"), MISTAKES)

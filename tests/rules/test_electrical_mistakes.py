@@ -2,17 +2,8 @@
 
 from __future__ import annotations
 
-from datetime import date
-from functools import cache
-
 import pytest
-
-from plumbrule import shipped
-from plumbrule.inspection.examine import Examined, examine
-from plumbrule.reading.places import read_file
-from plumbrule.rulebook.load import load
-
-PLANS = shipped.folder("plans")
+from shipped_plans import GOOD, examined
 
 # plan, rule, level, pointer
 MISTAKES = [
@@ -25,11 +16,6 @@ MISTAKES = [
     ("proved-dead-with-a-pen", "pen-proves-nothing", "stop-work", "/steps/dead/verified"),
     ("power-on-with-the-box-open", "power-on-before-the-cover", "stop-work", "/steps/power"),
 ]
-
-
-@cache
-def examined(name: str) -> Examined:
-    return examine(read_file(PLANS / f"{name}.yaml"), load(), date(2026, 6, 1))
 
 
 @pytest.mark.parametrize(("name", "rule", "level", "pointer"), MISTAKES)
@@ -48,7 +34,7 @@ def test_nothing_else_is_wrong_with_the_box(name: str, rule: str, level: str, po
     assert not [one.rule.id for one in inspection.not_inspected if one.rule.trade == "electrical"]
 
 
-@pytest.mark.parametrize("name", sorted(path.stem for path in PLANS.glob("*.yaml")))
+@pytest.mark.parametrize("name", GOOD)
 def test_the_boxes_of_a_good_plan_hold_throughout(name: str) -> None:
     inspection = examined(name).inspection
     wrong = [one.rule.id for one in inspection.findings if one.rule.trade == "electrical" and one.level != "advisory"]

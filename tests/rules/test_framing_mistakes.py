@@ -2,17 +2,8 @@
 
 from __future__ import annotations
 
-from datetime import date
-from functools import cache
-
 import pytest
-
-from plumbrule import shipped
-from plumbrule.inspection.examine import examine
-from plumbrule.reading.places import read_file
-from plumbrule.rulebook.load import load
-
-PLANS = shipped.folder("plans")
+from shipped_plans import examined
 
 MISTAKES = [
     ("holes-set-out-from-the-wrong-end", "screw-misses-the-wood", "/angles/score-steel/wall_holes/from_left/0"),
@@ -33,9 +24,8 @@ MISTAKES = [
 LOADED = ("station_load", "block_load")
 
 
-@cache
 def broken(name):
-    found = examine(read_file(PLANS / f"{name}.yaml"), load(), date(2026, 1, 1)).inspection.findings
+    found = examined(name).inspection.findings
     return [finding for finding in found if finding.verdict == "breaks" and finding.level != "advisory"]
 
 
@@ -54,7 +44,7 @@ def test_little_else_is_wrong_in_the_framing(name, rule, pointer):
 
 @pytest.mark.parametrize("name", ["alcove-seat", "display-shelf", "cleat-shelf"])
 def test_nothing_in_the_framing_of_a_clean_plan_is_wrong_or_left_uninspected(name):
-    inspection = examine(read_file(PLANS / f"{name}.yaml"), load(), date(2026, 1, 1)).inspection
+    inspection = examined(name).inspection
     assert not [finding.rule.id for finding in broken(name) if finding.rule.trade == "framing"]
     assert not [finding.rule.id for finding in inspection.not_inspected if finding.rule.trade == "framing"]
     assert not [finding for finding in inspection.findings if finding.verdict == "failed"]

@@ -2,17 +2,8 @@
 
 from __future__ import annotations
 
-from datetime import date
-from functools import cache
-
 import pytest
-
-from plumbrule import shipped
-from plumbrule.inspection.examine import Examined, examine
-from plumbrule.reading.places import read_file
-from plumbrule.rulebook.load import load
-
-PLANS = shipped.folder("plans")
+from shipped_plans import examined
 
 # plan, rule, level, pointer, what may be found beside it
 MISTAKES = [
@@ -23,24 +14,21 @@ MISTAKES = [
 ]  # fmt: skip
 
 
-@cache
-def examined(name: str) -> Examined:
-    return examine(read_file(PLANS / f"faulty/{name}.yaml"), load(), date(2026, 6, 1))
-
-
 @pytest.mark.parametrize(("name", "rule", "level", "pointer", "beside"), MISTAKES)
 def test_the_mistake_is_found_where_it_was_made(name, rule, level, pointer, beside):
-    found = [one for one in examined(name).inspection.findings if one.rule.id == rule]
+    found = [one for one in examined(f"faulty/{name}").inspection.findings if one.rule.id == rule]
     assert [(one.verdict, one.level, one.pointer, len(one.also_at)) for one in found] == [("breaks", level, pointer, 0)]
 
 
 @pytest.mark.parametrize(("name", "rule", "level", "pointer", "beside"), MISTAKES)
 def test_nothing_else_is_wrong(name, rule, level, pointer, beside):
-    found = examined(name).inspection.findings
+    found = examined(f"faulty/{name}").inspection.findings
     assert {one.rule.id for one in found if one.level != "advisory"} - {rule} == beside
     assert not [one for one in found if one.verdict == "failed"]
 
 
 @pytest.mark.parametrize(("name", "rule", "level", "pointer", "beside"), MISTAKES)
 def test_everything_that_hurts_could_be_inspected(name, rule, level, pointer, beside):
-    assert not [one.rule.id for one in examined(name).inspection.not_inspected if one.rule.trade == "hazards"]
+    assert not [
+        one.rule.id for one in examined(f"faulty/{name}").inspection.not_inspected if one.rule.trade == "hazards"
+    ]

@@ -3,17 +3,8 @@ and the base plans, which have none."""
 
 from __future__ import annotations
 
-from datetime import date
-from functools import cache
-
 import pytest
-
-from plumbrule import shipped
-from plumbrule.inspection.examine import Examined, examine
-from plumbrule.reading.places import read_file
-from plumbrule.rulebook.load import load
-
-PLANS = shipped.folder("plans")
+from shipped_plans import PLANS, examined
 
 # plan, rule, level, pointer, how many joints, sealants or trims have it
 MISTAKES = [
@@ -22,11 +13,6 @@ MISTAKES = [
      "/panels/wainscot/gaps/inside_corner", 2),
     ("edge-trim-pushed-on-after-the-panels", "panels-laid-before-their-trim", "correction", "/steps/profile/after", 1),
 ]  # fmt: skip
-
-
-@cache
-def examined(name: str) -> Examined:
-    return examine(read_file(PLANS / f"{name}.yaml"), load(), date(2026, 6, 1))
 
 
 @pytest.mark.parametrize(("name", "rule", "level", "pointer", "count"), MISTAKES)

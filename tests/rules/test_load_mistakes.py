@@ -3,17 +3,14 @@
 from __future__ import annotations
 
 from datetime import date
-from functools import cache
 
 import pytest
+from shipped_plans import PLANS, examined
 
-from plumbrule import shipped
 from plumbrule.inspection.examine import examine
 from plumbrule.reading.patch import patched
 from plumbrule.reading.places import read_file
 from plumbrule.rulebook.load import load
-
-PLANS = shipped.folder("plans")
 
 MISTAKES = [
     ("floating-seat-on-a-back-angle", "person-on-a-back-angle-alone", "/boards/float-seat"),
@@ -29,26 +26,23 @@ MISTAKES = [
 ]
 
 
-@cache
-def examined(name):
-    return examine(read_file(PLANS / f"{name}.yaml"), load(), date(2026, 1, 1)).inspection
-
-
 @pytest.mark.parametrize(("name", "rule", "part"), MISTAKES)
 def test_the_mistake_is_found_on_the_part_where_it_was_made(name, rule, part):
-    found = [one for one in examined(f"faulty/{name}").findings if one.rule.id == rule and one.verdict == "breaks"]
+    found = [
+        one for one in examined(f"faulty/{name}").inspection.findings if one.rule.id == rule and one.verdict == "breaks"
+    ]
     assert part in {one.row.part for one in found}
 
 
 def test_a_board_held_at_one_end_gets_no_number():
-    inspection = examined("faulty/bench-held-at-one-end")
+    inspection = examined("faulty/bench-held-at-one-end").inspection
     assert not [one for one in inspection.findings if one.rule.id == "board-bends-too-far"]
     assert "board-bends-too-far" in {one.rule.id for one in inspection.not_inspected}
 
 
 @pytest.mark.parametrize("name", ["alcove-seat", "corner-seat", "display-shelf", "bracket-shelf", "cleat-shelf"])
 def test_a_base_plan_carries_its_loads(name):
-    inspection = examined(name)
+    inspection = examined(name).inspection
     assert not [one for one in inspection.findings if one.level != "advisory"]
     assert not inspection.not_inspected
 

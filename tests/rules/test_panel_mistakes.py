@@ -2,17 +2,10 @@
 
 from __future__ import annotations
 
-from datetime import date
-from functools import cache
-
 import pytest
+from shipped_plans import examined
 
-from plumbrule import shipped
-from plumbrule.inspection.examine import Examined, examine
-from plumbrule.reading.places import read_file
 from plumbrule.rulebook.load import load
-
-PLANS = shipped.folder("plans")
 
 # plan, rule, level, pointer, how many walls, pieces or cut-outs have it, what comes with it
 MISTAKES = [
@@ -22,11 +15,6 @@ MISTAKES = [
      set()),
     ("panels-behind-the-angle", "panel-clamped-under-a-shelf", "correction", "/steps/lay/after", 1, set()),
 ]  # fmt: skip
-
-
-@cache
-def examined(name: str) -> Examined:
-    return examine(read_file(PLANS / f"{name}.yaml"), load(), date(2026, 6, 1))
 
 
 @pytest.mark.parametrize(("name", "rule", "level", "pointer", "count", "beside"), MISTAKES)

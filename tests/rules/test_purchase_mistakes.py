@@ -3,31 +3,21 @@
 from __future__ import annotations
 
 from datetime import date
-from functools import cache
 from typing import Any
 
 import pytest
+from shipped_plans import GOOD, PLANS, rulebook
 
-from plumbrule import shipped
 from plumbrule.inspection.examine import Examined, examine
 from plumbrule.reading.patch import patched
 from plumbrule.reading.places import read_file
 from plumbrule.rulebook.file import ExampleFile
-from plumbrule.rulebook.load import load
-
-PLANS = shipped.folder("plans")
-BASES = sorted(path.stem for path in PLANS.glob("*.yaml"))
 
 # plan, rule, level, pointer
 MISTAKES = [
     ("four-pieces-from-one-bar", "too-few-sticks", "correction", "/purchase/steel/seed-steel/count"),
     ("shorter-screws-on-the-order", "other-screws-bought", "stop-work", "/purchase/screws/wall-screw/length"),
 ]
-
-
-@cache
-def rulebook():
-    return load()
 
 
 def examined(name: str, *changes: dict[str, Any]) -> Examined:
@@ -57,7 +47,7 @@ def test_nothing_else_is_to_be_put_right(name, rule, level, pointer):
     assert not [one.rule.id for one in inspection.not_inspected if one.rule.trade == "purchase"]
 
 
-@pytest.mark.parametrize("name", BASES)
+@pytest.mark.parametrize("name", GOOD)
 def test_the_purchase_list_of_a_clean_plan_holds_throughout(name):
     inspection = examined(name).inspection
     assert not [one.rule.id for one in inspection.findings if one.rule.trade == "purchase" and one.level != "advisory"]

@@ -2,17 +2,8 @@
 
 from __future__ import annotations
 
-from datetime import date
-from functools import cache
-
 import pytest
-
-from plumbrule import shipped
-from plumbrule.inspection.examine import Examined, examine
-from plumbrule.reading.places import read_file
-from plumbrule.rulebook.load import load
-
-PLANS = shipped.folder("plans")
+from shipped_plans import examined
 
 # plan, rule, level, pointer, what is found beside it
 MISTAKES = [
@@ -20,11 +11,6 @@ MISTAKES = [
     ("hung-on-wet-filler", "wait-cut-short", "correction", "/steps/hang/after", set()),
     ("nobody-drills-the-pilots", "step-missing", "correction", "/steps", set()),
 ]
-
-
-@cache
-def examined(name: str) -> Examined:
-    return examine(read_file(PLANS / f"{name}.yaml"), load(), date(2026, 6, 1))
 
 
 @pytest.mark.parametrize(("name", "rule", "level", "pointer", "beside"), MISTAKES)

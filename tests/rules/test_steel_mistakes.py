@@ -2,17 +2,8 @@
 
 from __future__ import annotations
 
-from datetime import date
-from functools import cache
-
 import pytest
-
-from plumbrule import shipped
-from plumbrule.inspection.examine import Examined, examine
-from plumbrule.reading.places import read_file
-from plumbrule.rulebook.load import load
-
-PLANS = shipped.folder("plans")
+from shipped_plans import examined
 
 # plan, rule, level, pointer, how many holes or parts have it
 MISTAKES = [
@@ -31,11 +22,6 @@ MISTAKES = [
     ("bare-heads-hold-the-board-down", "head-pulls-through", "correction", "/screws/shelf-screw/head/diameter", 3),
     ("bracket-wrong-way-round", "upright-shorter-than-arm", "advisory", "/brackets/wheel-bracket/upright", 3),
 ]  # fmt: skip
-
-
-@cache
-def examined(name: str) -> Examined:
-    return examine(read_file(PLANS / f"{name}.yaml"), load(), date(2026, 6, 1))
 
 
 @pytest.mark.parametrize(("name", "rule", "level", "pointer", "count"), MISTAKES)

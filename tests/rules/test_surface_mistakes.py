@@ -2,17 +2,9 @@
 
 from __future__ import annotations
 
-from datetime import date
-from functools import cache
-
 import pytest
+from shipped_plans import examined
 
-from plumbrule import shipped
-from plumbrule.inspection.examine import Examined, examine
-from plumbrule.reading.places import read_file
-from plumbrule.rulebook.load import load
-
-PLANS = shipped.folder("plans")
 TRADES = ("surface", "finishing", "boards", "framing", "steel")
 
 # plan, rule, level, pointer
@@ -23,11 +15,6 @@ MISTAKES = [
     ("from-80-to-220", "grit-jump", "correction", "/boards/parts-shelf/sanding/1"),
     ("books-on-soft-varnish", "loaded-before-the-finish-cured", "correction", "/steps/finish/then_wait"),
 ]
-
-
-@cache
-def examined(name: str) -> Examined:
-    return examine(read_file(PLANS / f"{name}.yaml"), load(), date(2026, 6, 1))
 
 
 @pytest.mark.parametrize(("name", "rule", "level", "pointer"), MISTAKES)
