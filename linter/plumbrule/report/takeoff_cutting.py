@@ -134,7 +134,7 @@ def _panels(paper: Paper, sheet: PanelSheet, system: System) -> None:
         rows = list(courses)
         top = max(course.number for course in rows)
         for course in rows:
-            paper.line(course_line(course, top, system), indent=3, hang=24)
+            paper.line(course_line(course, top, system, sheet.height), indent=3, hang=24)
     paper.blank()
     paper.line("out of the panels that are cut; the saw cuts come off what is left", indent=3)
     alike: dict[tuple[str, ...], list[CutPanel]] = {}
@@ -146,17 +146,22 @@ def _panels(paper: Paper, sheet: PanelSheet, system: System) -> None:
         paper.line(f"{len(panels):<4}{' + '.join(cut):<28}left {left:<10}panel {numbers}", indent=3, hang=47)
 
 
-def course_line(course: CutCourse, top: int, system: System) -> str:
+def course_line(course: CutCourse, top: int, system: System, height: float | None) -> str:
+    """`14 + 94-3/4 to 94-1/2  17-1/2 x 4-1/4   42 x 4-1/4`; `height` is that of a whole panel, mm."""
     heights = dict.fromkeys(mark(value, system) for value in course.top)
-    sign = "*" if course.scribed else "+" if course.number == top and course.top[0] != course.top[1] else " "
-    pieces = "   ".join(_piece(piece, course, system) for piece in course.pieces)
+    tall = max(up - down for up, down in zip(course.top, course.bottom, strict=True))
+    short = height is not None and tall < height - _SAME
+    sloped = course.top[0] != course.top[1]
+    sign = "*" if course.scribed else "+" if course.number == top and (sloped or short) else " "
+    pieces = "   ".join(_piece(piece, course, system, height) for piece in course.pieces)
     # Two heights in millimetres may be as wide as the column is.
     return f"{course.number:<4}{sign} {' to '.join(heights):<16}  {pieces}"
 
 
-def _piece(piece: CutPiece, course: CutCourse, system: System) -> str:
-    """`42`, `17-1/2 x 5-5/8#`: how tall it is left, where it is less than its level course."""
+def _piece(piece: CutPiece, course: CutCourse, system: System, height: float | None) -> str:
+    """`42`, `17-1/2 x 5-5/8#`: how tall it is, where that is less than a panel and level; a slope is scribed."""
     level = course.top[0] == course.top[1] and course.bottom[0] == course.bottom[1]
-    ripped = level and piece.high - piece.low < course.top[0] - course.bottom[0] - _SAME
-    tall = f" x {mark(piece.high - piece.low, system)}" if ripped else ""
-    return f"{mark(piece.length, system)}{tall}{'#' if piece.notched else ''}{'o' if piece.from_offcut else ''}"
+    tall = piece.high - piece.low
+    ripped = level and tall < (height if height is not None else course.top[0] - course.bottom[0]) - _SAME
+    high = f" x {mark(tall, system)}" if ripped else ""
+    return f"{mark(piece.length, system)}{high}{'#' if piece.notched else ''}{'o' if piece.from_offcut else ''}"
