@@ -7,11 +7,11 @@ person is 250 lbf on 4 in of the front edge, walked from one end to the middle. 
 
 from __future__ import annotations
 
-import csv
 from dataclasses import asdict, dataclass
 from pathlib import Path
 
 import numpy as np
+from frozen import figures, read_rows, write_rows
 from plate_elements import Array, Plate, orthotropic
 from solve_boards import PATCH, PERSON, WOODS
 from supported_board import FILLET, GAP, SEAT_ROW, TOE, TOE_BED, Answer, SupportedBoard, Supports, _Angle
@@ -134,8 +134,7 @@ def _person(case: Case, board: BackAlone, plate: Plate, answer: Answer, found: F
 
 
 def rows() -> list[dict[str, str]]:
-    with DATA.open(newline="", encoding="utf-8") as file:
-        return list(csv.DictReader(file))
+    return read_rows(DATA)
 
 
 def case_of(row: dict[str, str]) -> Case:
@@ -145,12 +144,9 @@ def case_of(row: dict[str, str]) -> Case:
 def main() -> None:
     found = []
     for case in cases():
-        figures = {name: f"{value:.5g}" for name, value in asdict(solve(case)).items()}
-        found.append({name: str(value) for name, value in asdict(case).items()} | figures)
-    with DATA.open("w", newline="", encoding="utf-8") as file:
-        writer = csv.DictWriter(file, fieldnames=list(found[0]), lineterminator="\n")
-        writer.writeheader()
-        writer.writerows(found)
+        solved = figures(asdict(solve(case)))
+        found.append({name: str(value) for name, value in asdict(case).items()} | solved)
+    write_rows(DATA, found)
 
 
 if __name__ == "__main__":

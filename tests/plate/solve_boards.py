@@ -7,12 +7,12 @@ Elastic ratios of the woods are from memory of the Wood Handbook, Table 5-1; the
 
 from __future__ import annotations
 
-import csv
 import sys
 from dataclasses import asdict, dataclass
 from pathlib import Path
 
 import numpy as np
+from frozen import figures, read_rows, write_rows
 from plate_elements import Array, Plate, hinged_on_three_sides, orthotropic, solve_held
 from supported_board import Answer, SupportedBoard, Supports
 
@@ -213,8 +213,7 @@ def solve(case: Case, columns: int | None = None, rows: int | None = None) -> Fo
 
 
 def rows() -> list[dict[str, str]]:
-    with DATA.open(newline="", encoding="utf-8") as file:
-        return list(csv.DictReader(file))
+    return read_rows(DATA)
 
 
 def case_of(row: dict[str, str]) -> Case:
@@ -226,13 +225,10 @@ def main() -> None:
     np.seterr(all="raise", under="ignore")
     found = []
     for number, case in enumerate(cases(), 1):
-        figures = {name: f"{value:.5g}" for name, value in asdict(solve(case)).items()}
-        found.append({name: str(value) for name, value in asdict(case).items()} | figures)
+        solved = figures(asdict(solve(case)))
+        found.append({name: str(value) for name, value in asdict(case).items()} | solved)
         print(f"{number:3d} of {len(cases())}: {case}", file=sys.stderr, flush=True)
-    with DATA.open("w", newline="", encoding="utf-8") as file:
-        writer = csv.DictWriter(file, fieldnames=list(found[0]), lineterminator="\n")
-        writer.writeheader()
-        writer.writerows(found)
+    write_rows(DATA, found)
 
 
 if __name__ == "__main__":

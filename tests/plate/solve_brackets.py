@@ -9,12 +9,12 @@ three screws that only pull. One person is 250 lbf on 4 in of the front edge, wa
 
 from __future__ import annotations
 
-import csv
 import sys
 from dataclasses import asdict, dataclass
 from pathlib import Path
 
 import numpy as np
+from frozen import figures, read_rows, write_rows
 from plate_elements import Array, Plate, orthotropic
 from solve_boards import FULL, PATCH, PERSON, WOODS
 from supported_board import SEAT_SCREW, STEEL, SupportedBoard
@@ -248,8 +248,7 @@ def solve(case: Case, fine: float = 1.0) -> Found:
 
 
 def rows() -> list[dict[str, str]]:
-    with DATA.open(newline="", encoding="utf-8") as file:
-        return list(csv.DictReader(file))
+    return read_rows(DATA)
 
 
 def case_of(row: dict[str, str]) -> Case:
@@ -260,14 +259,11 @@ def case_of(row: dict[str, str]) -> Case:
 def main() -> None:
     found = []
     for case in cases():
-        figures = {name: f"{value:.5g}" for name, value in asdict(solve(case)).items()}
+        solved = figures(asdict(solve(case)))
         said = asdict(case) | {"brackets": " ".join(f"{x:g}" for x in case.brackets)}
-        found.append({name: str(value) for name, value in said.items()} | figures)
+        found.append({name: str(value) for name, value in said.items()} | solved)
         print(found[-1], file=sys.stderr, flush=True)
-    with DATA.open("w", newline="", encoding="utf-8") as file:
-        writer = csv.DictWriter(file, fieldnames=list(found[0]), lineterminator="\n")
-        writer.writeheader()
-        writer.writerows(found)
+    write_rows(DATA, found)
 
 
 if __name__ == "__main__":
