@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
 from typing import TypeVar
 
-from plumbrule.catalogue.rows_boards import BOARD
 from plumbrule.facts.board_place import (
     Placed,
     back_edge,
@@ -18,7 +16,7 @@ from plumbrule.facts.board_place import (
     round_the_corner,
     walled_ends,
 )
-from plumbrule.facts.desk import Desk, Input, Missing
+from plumbrule.facts.desk import Desk, Input, Missing, least
 from plumbrule.facts.supports import STEP_HEIGHT, Support, leg_size
 from plumbrule.mechanics.fitting import room_past, tilting_width
 from plumbrule.mechanics.slabs import height
@@ -40,8 +38,8 @@ def work_ends(desk: Desk, placed: Placed) -> None:
     gaps = [placed.gap(end) for end in ends]
 
     if ends:
-        desk.get("end_gap_least", lambda: _worst(desk, gaps, lambda at, gap: at.length(gap)))
-        desk.get("end_gap_most", lambda: -_worst(desk, gaps, lambda at, gap: -at.length(gap)))
+        desk.get("end_gap_least", lambda: min(least(desk, gaps, lambda at, gap: at.length(gap))))
+        desk.get("end_gap_most", lambda: -min(least(desk, gaps, lambda at, gap: -at.length(gap))))
     both = len(ends) == 2
     desk.get("placed_by_gaps", lambda: bool(known(both)))
     if both:
@@ -57,12 +55,12 @@ def work_bearing(desk: Desk, placed: Placed) -> None:
     desk.set("has_return", bool(returns), f"{placed.here}/bears_on")
     desk.get("supports_apart", lambda: _apart(desk, placed))
     if returns:
-        desk.get("return_bearing", lambda: _worst(desk, returns, lambda at, one: _on_return(at, placed, one)))
+        desk.get("return_bearing", lambda: min(least(desk, returns, lambda at, one: _on_return(at, placed, one))))
     # A bracket carries the board with its arm, which has rules of its own.
     ledges = [one for one in own if one.kind != "bracket"]
     desk.set("back_ledges", float(len(ledges)), f"{placed.here}/bears_on")
     if ledges:
-        desk.get("back_bearing", lambda: _worst(desk, ledges, lambda at, one: _on_back(at, placed, one)))
+        desk.get("back_bearing", lambda: min(least(desk, ledges, lambda at, one: _on_back(at, placed, one))))
 
 
 def work_height(desk: Desk, placed: Placed, others: tuple[Placed, ...]) -> None:
@@ -114,22 +112,6 @@ def carries_people(desk: Desk, placed: Placed) -> bool:
         return True
     desk.need(carries)
     return False
-
-
-def _worst(desk: Desk, items: Sequence[T], work: Callable[[Desk, T], float]) -> float:
-    """The least of what `work` makes of the items. What makes it the least is noted first, so that a finding stands
-    there. Raises one Missing that names everything wanting."""
-    tried: list[tuple[float, T]] = []
-    wanting: list[str] = []
-    for item in items:
-        try:
-            tried.append((work(Desk(BOARD, "", "", ""), item), item))
-        except Missing as missing:
-            wanting.extend(missing.pointers)
-    if wanting:
-        raise Missing(wanting)
-    tried.sort(key=lambda one: one[0])
-    return min(work(desk, item) for _, item in tried)
 
 
 def _bears_at(desk: Desk, placed: Placed) -> float:

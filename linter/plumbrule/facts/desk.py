@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Hashable, Sequence
+from collections.abc import Callable, Hashable, Iterable, Sequence
 from typing import Generic, NamedTuple, TypeVar
 
 from plumbrule.catalogue.fact import Row, RowType, Value
@@ -11,6 +11,7 @@ from plumbrule.mechanics.worked import NotPossible, OutsideRulebook, Worked
 from plumbrule.plan.plan_file import Plan
 from plumbrule.reading.units import to_si
 
+S = TypeVar("S")
 T = TypeVar("T")
 
 
@@ -165,6 +166,10 @@ class Desk:
             if pointer in assumed:
                 self._assumed[pointer] = assumed[pointer]
 
+    def beside(self) -> Desk:
+        """A desk for trying something out, of which nothing is noted here."""
+        return Desk(self._type, "", "", "")
+
     def row(self) -> Row:
         """The finished row."""
         return Row(
@@ -233,6 +238,22 @@ class Once(Generic[T]):
         if self._error is not None:
             raise self._error.with_traceback(None)
         return self._result  # type: ignore[return-value]
+
+
+def least(desk: Desk, items: Iterable[S], work: Callable[[Desk, S], float]) -> list[float]:
+    """What `work` makes of each item, the least first; what makes it the least is noted first, so that a finding
+    stands there. Raises one Missing that names everything wanting."""
+    tried: list[tuple[float, S]] = []
+    wanting: list[str] = []
+    for item in items:
+        try:
+            tried.append((work(desk.beside(), item), item))
+        except Missing as missing:
+            wanting.extend(missing.pointers)
+    if wanting:
+        raise Missing(wanting)
+    tried.sort(key=lambda one: one[0])
+    return [work(desk, item) for _, item in tried]
 
 
 def kept(plan: Plan, key: Hashable, row_type: RowType, desk: Desk, work: Callable[[Desk], T]) -> T:

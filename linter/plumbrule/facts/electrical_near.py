@@ -7,10 +7,10 @@ from math import inf
 
 from plumbrule.catalogue.rows_electrical import BOX
 from plumbrule.facts.board_place import finish, front_edge
-from plumbrule.facts.desk import Desk, Input, Missing, Once
+from plumbrule.facts.desk import Desk, Input, Missing, Once, least
 from plumbrule.facts.electrical_area import box_area
 from plumbrule.facts.fastening import Fastening, fastenings
-from plumbrule.facts.on_wall import Area, Stood, apart, boards_at, least, nearest_part, on_it, plates_at
+from plumbrule.facts.on_wall import Area, Stood, apart, boards_at, nearest_part, on_it, plates_at
 from plumbrule.facts.supports import STEP_HEIGHT, Support
 from plumbrule.mechanics.worked import NotPossible
 from plumbrule.plan.fixtures import Box

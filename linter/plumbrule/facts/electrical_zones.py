@@ -7,9 +7,8 @@ from collections.abc import Sequence
 from plumbrule.catalogue.fact import Row
 from plumbrule.catalogue.rows_electrical import CABLE_ZONE
 from plumbrule.facts.corner import ENDS, corner_at
-from plumbrule.facts.desk import Desk, Input
+from plumbrule.facts.desk import Desk, Input, least
 from plumbrule.facts.fastening import Fastening, fastenings
-from plumbrule.facts.on_wall import least
 from plumbrule.facts.supports import Support
 from plumbrule.mechanics.worked import OutsideRulebook
 from plumbrule.plan.plan_file import Plan

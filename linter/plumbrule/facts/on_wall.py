@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Iterable, Sequence
 from math import hypot
 from typing import NamedTuple, TypeVar
 
-from plumbrule.catalogue.rows_electrical import BOX
 from plumbrule.facts.board_place import Placed, front_edge, left_end, walled_ends
 from plumbrule.facts.board_screws import placed_boards
 from plumbrule.facts.desk import Desk, Input, Missing
@@ -104,22 +103,6 @@ def plates_at(desk: Desk, carried: Sequence[Support], wall: str) -> list[Area]:
     if wanting:
         raise Missing(wanting)
     return found
-
-
-def least(desk: Desk, items: Iterable[T], work: Callable[[Desk, T], float]) -> list[float]:
-    """What `work` makes of each item, the least first; what makes it the least is noted first, so that a finding
-    stands there. Raises one Missing that names everything wanting."""
-    tried: list[tuple[float, T]] = []
-    wanting: list[str] = []
-    for item in items:
-        try:
-            tried.append((work(Desk(BOX, "", "", ""), item), item))
-        except Missing as missing:
-            wanting.extend(missing.pointers)
-    if wanting:
-        raise Missing(wanting)
-    tried.sort(key=lambda one: one[0])
-    return [work(desk, item) for _, item in tried]
 
 
 def fields_on(plan: Plan, wall: str) -> tuple[tuple[str, PanelField], ...]:
